@@ -1,0 +1,5 @@
+/** Tables with sources on the class path, and the bibliography. The only package that reads files. */
+@NullMarked
+package io.github.saltfront.data;
+
+import org.jspecify.annotations.NullMarked;
