@@ -1,0 +1,141 @@
+package io.github.saltfront.transport;
+
+/** Keeps account of what a block held at its start and what came in, to report the errors of the balances. */
+final class Balance {
+    private final LaneBlock block;
+    private final double[] startEnthalpy;
+    private final double[] startSalt;
+    private final double[] startWater;
+    private final double[] startMass;
+    private final double[] saltIn;
+    private final double[] waterIn;
+    private final double[] stageSalt;
+    private final double[] stageWater;
+    private boolean inStage;
+
+    Balance(LaneBlock block) {
+        this.block = block;
+        int lanes = block.lanes;
+        startEnthalpy = new double[lanes];
+        startSalt = new double[lanes];
+        startWater = new double[lanes];
+        startMass = new double[lanes];
+        saltIn = new double[lanes];
+        waterIn = new double[lanes];
+        stageSalt = new double[lanes];
+        stageWater = new double[lanes];
+        for (int l = 0; l < lanes; l++) {
+            startEnthalpy[l] = enthalpy(l);
+            startSalt[l] = salt(l);
+            startWater[l] = water(l);
+            startMass[l] = dryMass(l) + startSalt[l] + startWater[l];
+        }
+    }
+
+    void beginStage() {
+        inStage = true;
+        for (int l = 0; l < block.lanes; l++) {
+            stageSalt[l] = reservoirSalt(l);
+            stageWater[l] = reservoirWater(l);
+        }
+    }
+
+    void endStage() {
+        for (int l = 0; l < block.lanes; l++) {
+            saltIn[l] += stageSalt[l] - reservoirSalt(l);
+            waterIn[l] += stageWater[l] - reservoirWater(l);
+        }
+        inStage = false;
+    }
+
+    BalanceError error(int lane) {
+        double heat = 0;
+        double film = 0;
+        double filmSalt = 0;
+        double evaporated = 0;
+        for (int k = lane; k < block.heatIn.length; k += block.lanes) {
+            heat += block.heatIn[k];
+            film += block.filmWater[k];
+            filmSalt += block.filmSalt[k];
+            evaporated += block.waterFixed[lane] ? 0 : block.evaporated[k];
+        }
+        double salt = saltIn[lane] + (inStage ? stageSalt[lane] - reservoirSalt(lane) : 0);
+        double water = waterIn[lane] + (inStage ? stageWater[lane] - reservoirWater(lane) : 0);
+        return new BalanceError(
+                relative(startEnthalpy[lane], heat, enthalpy(lane) + block.dripEnthalpy[lane]),
+                relative(startSalt[lane], salt, salt(lane) + filmSalt + block.dripSalt[lane]),
+                relative(startWater[lane], water, water(lane) + film + block.dripWater[lane] + evaporated));
+    }
+
+    private static double relative(double start, double in, double end) {
+        double scale = Math.max(Math.abs(start), Math.max(Math.abs(in), Math.abs(end)));
+        return scale == 0 ? 0 : Math.abs(end - start - in) / scale;
+    }
+
+    double massLoss(int lane) {
+        if (block.waterFixed[lane]) {
+            return evaporatedShare(lane);
+        }
+        double now = dryMass(lane) + salt(lane) + water(lane);
+        for (int k = lane; k < block.filmSalt.length; k += block.lanes) {
+            now += block.filmSalt[k];
+        }
+        return 1 - now / startMass[lane];
+    }
+
+    double evaporatedShare(int lane) {
+        double sum = 0;
+        for (int k = lane; k < block.evaporated.length; k += block.lanes) {
+            sum += block.evaporated[k];
+        }
+        return sum / startMass[lane];
+    }
+
+    double drippedSaltShare(int lane) {
+        return block.dripSalt[lane] / (salt(lane) + block.dripSalt[lane] + 1e-300);
+    }
+
+    private double reservoirSalt(int lane) {
+        double sum = 0;
+        for (int f = 0; f < block.faces; f++) {
+            sum += block.slotSalt[block.faceSlot(f) * block.lanes + lane];
+        }
+        return sum;
+    }
+
+    private double reservoirWater(int lane) {
+        double sum = 0;
+        for (int f = 0; f < block.faces; f++) {
+            sum += block.reservoirWater[f * block.lanes + lane];
+        }
+        return sum;
+    }
+
+    private double dryMass(int lane) {
+        double sum = 0;
+        for (int c = lane; c < block.dryMass.length; c += block.lanes) {
+            sum += block.dryMass[c];
+        }
+        return sum;
+    }
+
+    private double enthalpy(int lane) {
+        return weighted(lane, block.enthalpy, 0);
+    }
+
+    private double salt(int lane) {
+        return weighted(lane, block.slotSalt, block.lanes);
+    }
+
+    private double water(int lane) {
+        return weighted(lane, block.water, 0);
+    }
+
+    private double weighted(int lane, double[] values, int offset) {
+        double sum = 0;
+        for (int c = lane; c < block.dryMass.length; c += block.lanes) {
+            sum += block.dryMass[c] * values[c + offset];
+        }
+        return sum;
+    }
+}

@@ -1,0 +1,228 @@
+package io.github.saltfront.transport;
+
+import io.github.saltfront.shape.LayerGrid;
+import io.github.saltfront.units.PhysicalConstants;
+import io.github.saltfront.units.Temperature;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Parameters and state of several members that are advanced side by side ("lanes"). Cell arrays have index {@code cell *
+ * lanes + lane}, edge arrays {@code edge * lanes + lane}, face arrays {@code face * lanes + lane} with face 0 the outer or
+ * first face and face 1 the second, slot arrays {@code slot * lanes + lane} where slot 0 is the reservoir of the second
+ * face, slots 1 to n the cells and slot n + 1 the reservoir of the first face. Temperatures inside are in degrees Celsius,
+ * since the property polynomials are. Not thread-safe.
+ */
+final class LaneBlock {
+    /** Zero of the Celsius scale [K]. */
+    static final double KELVIN = Temperature.ZERO_CELSIUS;
+
+    /** Juice that a face can hold before it drips [kg/m2]; estimate: a film of 0.05 mm. */
+    static final double FILM_CAPACITY = 0.05;
+
+    final LayerGrid grid;
+    final int cells;
+    final int lanes;
+    final int faces;
+
+    final double[] extent;
+    final double[] factor;
+    final double[] dryDensity;
+    final double[] rawWater;
+    final double[][] dryCapacity;
+    final double[][] waterCapacity;
+    final double[][] saltCapacity;
+    final double[][] conductivity;
+    final double[][] waterConductivity;
+    final IceModel[] ice;
+    final double[] diffusivity5;
+    final double[] activation;
+    final double[] partition;
+    final double[] waterRatio;
+    final double[] skinResistance;
+    final boolean[] waterFixed;
+    final boolean constantHeat;
+    final boolean mayFreeze;
+
+    /** Dry mass of each cell per area of the outer face [kg/m2]. */
+    final double[] dryMass;
+
+    final double[] enthalpy;
+    final double[] temperature;
+    final double[] capacity;
+    final double[] water;
+    final double[] slotSalt;
+    final double[] expelled;
+    final double[] kill;
+    final double[][] extents;
+
+    final double[] reservoirWater;
+    final double[] filmWater;
+    final double[] filmSalt;
+
+    final double[] heatIn;
+    final double[] evaporated;
+    final double[] meatEvaporated;
+    final double[] dripWater;
+    final double[] dripSalt;
+    final double[] dripEnthalpy;
+
+    final double[] stageTime;
+
+    LaneBlock(LayerGrid grid, List<Member> members, int reactions) {
+        this.grid = grid;
+        cells = grid.cells();
+        lanes = members.size();
+        faces = grid.isTwoFaced() ? 2 : 1;
+        int n = cells * lanes;
+        extent = lane(members, Member::extent);
+        factor = lane(members, Member::conductanceFactor);
+        dryDensity = lane(members, m -> m.heat().dryDensity());
+        rawWater = lane(members, m -> m.heat().rawWater());
+        dryCapacity = powers(members, 3, (m, k) -> m.heat().dryCapacity(k));
+        waterCapacity = powers(members, 3, (m, k) -> m.heat().waterCapacity(k));
+        saltCapacity = powers(members, 3, (m, k) -> m.heat().saltCapacity(k));
+        conductivity = powers(members, 3, (m, k) -> m.heat().conductivity(k));
+        waterConductivity = powers(members, 2, (m, k) -> m.heat().conductivityOfWater(k));
+        ice = new IceModel[lanes];
+        boolean freezing = false;
+        for (int l = 0; l < lanes; l++) {
+            ice[l] = members.get(l).heat().ice();
+            freezing |= ice[l] != IceModel.NONE;
+        }
+        mayFreeze = freezing;
+        diffusivity5 = lane(members, m -> m.salt().diffusivity());
+        activation = lane(members, m -> m.salt().activationEnergy() / PhysicalConstants.MOLAR_GAS);
+        partition = lane(members, m -> m.salt().partition());
+        waterRatio = lane(members, m -> m.salt().waterRatio());
+        skinResistance = lane(members, m -> m.salt().skinResistance());
+        waterFixed = new boolean[lanes];
+        for (int l = 0; l < lanes; l++) {
+            waterFixed[l] = members.get(l).waterFixed();
+        }
+        constantHeat = allZero(dryCapacity[1])
+                && allZero(dryCapacity[2])
+                && allZero(waterCapacity)
+                && allZero(saltCapacity)
+                && allZero(conductivity[1])
+                && allZero(conductivity[2])
+                && allZero(waterConductivity);
+
+        dryMass = new double[n];
+        enthalpy = new double[n];
+        temperature = new double[n];
+        capacity = new double[n];
+        water = new double[n];
+        slotSalt = new double[n + 2 * lanes];
+        expelled = new double[n];
+        kill = new double[n];
+        extents = new double[reactions][n];
+        for (int i = 0; i < cells; i++) {
+            for (int l = 0; l < lanes; l++) {
+                int c = i * lanes + l;
+                InitialState start = members.get(l).start();
+                dryMass[c] = dryDensity[l] * grid.volume(i) * extent[l];
+                water[c] = start.water();
+                slotSalt[c + lanes] = start.salt();
+                enthalpy[c] = members.get(l).heat().enthalpy(start.temperature() - KELVIN, start.water(), start.salt());
+            }
+        }
+        reservoirWater = new double[faces * lanes];
+        filmWater = new double[faces * lanes];
+        filmSalt = new double[faces * lanes];
+        heatIn = new double[faces * lanes];
+        evaporated = new double[faces * lanes];
+        meatEvaporated = new double[faces * lanes];
+        dripWater = new double[lanes];
+        dripSalt = new double[lanes];
+        dripEnthalpy = new double[lanes];
+        stageTime = new double[lanes];
+    }
+
+    /** Edge index of a face: the last edge for the first face, edge 0 for the second. */
+    int faceEdge(int face) {
+        return face == 0 ? cells : 0;
+    }
+
+    /** Cell that touches a face. */
+    int faceCell(int face) {
+        return face == 0 ? cells - 1 : 0;
+    }
+
+    /** Slot of the reservoir of a face. */
+    int faceSlot(int face) {
+        return face == 0 ? cells + 1 : 0;
+    }
+
+    /** Distance from the node of the cell at a face to the face, relative to the extent [-]. */
+    double faceDistance(int face) {
+        return face == 0 ? grid.edge(cells) - grid.node(cells - 1) : grid.node(0);
+    }
+
+    /** Enthalpy of liquid water above 0 degrees Celsius [J/kg]; zero where water carries none (constant properties). */
+    double waterEnthalpy(int lane, double celsius) {
+        return celsius
+                * (waterCapacity[0][lane]
+                        + celsius * (waterCapacity[1][lane] / 2 + celsius * waterCapacity[2][lane] / 3));
+    }
+
+    /** Enthalpy of dissolved salt above 0 degrees Celsius [J/kg]. */
+    double saltEnthalpy(int lane, double celsius) {
+        return celsius
+                * (saltCapacity[0][lane] + celsius * (saltCapacity[1][lane] / 2 + celsius * saltCapacity[2][lane] / 3));
+    }
+
+    /** Whether salt and excess water are the same in all cells, so that nothing moves by itself. */
+    boolean isUniform() {
+        for (int c = lanes; c < cells * lanes; c++) {
+            boolean sameSalt = slotSalt[c + lanes] / water[c] == slotSalt[c] / water[c - lanes];
+            if (!sameSalt || water[c] + expelled[c] != water[c - lanes] + expelled[c - lanes]) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Fills the reservoir of a face for a new stage; what an earlier one held has left with it. */
+    void fillReservoir(int face, int lane, SaltSource source) {
+        int slot = faceSlot(face) * lanes + lane;
+        int k = face * lanes + lane;
+        slotSalt[slot] = 0;
+        reservoirWater[k] = 0;
+        if (source instanceof SaltSource.Bath bath) {
+            slotSalt[slot] = bath.saltPerArea();
+            reservoirWater[k] = bath.waterPerArea();
+        } else if (source instanceof SaltSource.Dose dose) {
+            slotSalt[slot] = dose.saltPerArea();
+        }
+    }
+
+    private interface OfMember {
+        double value(Member member);
+    }
+
+    private interface OfMemberAndPower {
+        double value(Member member, int power);
+    }
+
+    private static double[] lane(List<Member> members, OfMember value) {
+        double[] result = new double[members.size()];
+        for (int l = 0; l < result.length; l++) {
+            result[l] = value.value(members.get(l));
+        }
+        return result;
+    }
+
+    private static double[][] powers(List<Member> members, int count, OfMemberAndPower value) {
+        double[][] result = new double[count][];
+        for (int k = 0; k < count; k++) {
+            int power = k;
+            result[k] = lane(members, m -> value.value(m, power));
+        }
+        return result;
+    }
+
+    private static boolean allZero(double[]... arrays) {
+        return Arrays.stream(arrays).flatMapToDouble(Arrays::stream).allMatch(x -> x == 0);
+    }
+}

@@ -1,0 +1,696 @@
+package io.github.saltfront.transport;
+
+import io.github.saltfront.numerics.ConvergenceException;
+import io.github.saltfront.numerics.RosenbrockW;
+import io.github.saltfront.shape.LayerGrid;
+import io.github.saltfront.units.Checks;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Carries pieces of meat, cut into layers, through stages: heat, salt and water in one system, with error control, events
+ * and dense output. Several members are advanced side by side, each with its own step sizes; a member's result is the same
+ * to the last bit whether it runs alone or with others.
+ *
+ * <p>Method: finite volumes in coordinates fixed to the dry matter; ROS34PW2 (see {@link RosenbrockW}) in time. Protein
+ * changes, juice and kill are integrated along the temperature history of each step, with the rate taken as exponential
+ * between the start, the middle and the end. Not thread-safe; use one solver for each thread.
+ *
+ * <p>Temperatures of arguments and results are in K.
+ */
+public final class LayerSolver {
+    private static final double CELSIUS = LaneBlock.KELVIN;
+    private static final double SAFETY = 0.9;
+    private static final double LARGEST_GROWTH = 5;
+    private static final double LARGEST_SHRINK = 0.15;
+    private static final double SMALLEST_STEP = 1e-9;
+    private static final int MOST_STEPS = 1_000_000;
+
+    private final LayerGrid grid;
+    private final SolverSettings settings;
+    private final LaneBlock block;
+    private final LayerStepper stepper;
+    private final Kinetics kinetics;
+    private final int cells;
+    private final int lanes;
+
+    private final double[] step;
+    private final double[] proposed;
+    private final boolean[] active;
+    private final boolean[] accepted;
+    private final boolean[] stopped;
+    private final double[] duration;
+    private final double[] endEnthalpy;
+    private final double[] endWater;
+    private final double[] endSalt;
+    private final double[] endTemperature;
+    private final double[] endCapacity;
+    private final double[] denseWork;
+    private final int[] steps;
+    private final int[] rejected;
+    private final Balance balance;
+    private List<StageInput> inputs = List.of();
+
+    /**
+     * Creates a solver with members at their start.
+     *
+     * @param grid the layers, shared by all members; symmetric or two-faced
+     * @param members the members, at least one
+     * @param settings tolerances and kinetics
+     */
+    public LayerSolver(LayerGrid grid, List<Member> members, SolverSettings settings) {
+        Checks.require(!members.isEmpty(), "a solver needs at least one member, got none.");
+        this.grid = grid;
+        this.settings = settings;
+        block = new LaneBlock(grid, members, settings.denaturation().reactions());
+        stepper = new LayerStepper(block);
+        kinetics = new Kinetics(block, settings);
+        cells = block.cells;
+        lanes = block.lanes;
+        step = new double[lanes];
+        proposed = new double[lanes];
+        active = new boolean[lanes];
+        accepted = new boolean[lanes];
+        stopped = new boolean[lanes];
+        duration = new double[lanes];
+        endEnthalpy = new double[cells * lanes];
+        endWater = new double[cells * lanes];
+        endSalt = new double[cells * lanes + 2 * lanes];
+        endTemperature = new double[cells * lanes];
+        endCapacity = new double[cells * lanes];
+        denseWork = new double[cells];
+        steps = new int[lanes];
+        rejected = new int[lanes];
+        refreshTemperatures();
+        balance = new Balance(block);
+    }
+
+    private void refreshTemperatures() {
+        stepper.heat.computeTemperatures(block.enthalpy, block.water, block.slotSalt);
+        System.arraycopy(stepper.heat.temperature, 0, block.temperature, 0, block.temperature.length);
+        System.arraycopy(stepper.heat.capacity, 0, block.capacity, 0, block.capacity.length);
+    }
+
+    /**
+     * Runs one stage for all members.
+     *
+     * @param stageInputs one input a member
+     * @param sink sees every accepted step
+     * @throws ConvergenceException if a step below 1 ns or more than a million steps would be needed
+     */
+    public void run(List<StageInput> stageInputs, StepSink sink) {
+        Checks.require(
+                stageInputs.size() == lanes,
+                "a stage needs one input a member: expected " + lanes + ", got " + stageInputs.size() + ".");
+        inputs = List.copyOf(stageInputs);
+        for (StageInput input : inputs) {
+            Checks.require(
+                    input.faces().size() == block.faces,
+                    "the grid has " + block.faces + " face(s), the stage "
+                            + input.faces().size() + ".");
+        }
+        stepper.begin(inputs);
+        balance.beginStage();
+        int running = 0;
+        for (int l = 0; l < lanes; l++) {
+            block.stageTime[l] = 0;
+            duration[l] = inputs.get(l).duration();
+            stopped[l] = eventValue(l, block.temperature, block.water, block.slotSalt, false) >= 0;
+            active[l] = duration[l] > 0 && !stopped[l];
+            proposed[l] = Math.min(initialStep(l), settings.longestStep());
+            step[l] = 1;
+            running += active[l] ? 1 : 0;
+        }
+        for (int count = 0; running > 0; count++) {
+            if (count > MOST_STEPS) {
+                throw new ConvergenceException("a stage was not finished", count, 0, settings.temperatureTolerance());
+            }
+            chooseSteps();
+            stepper.attempt(step, settings);
+            computeEnd();
+            kinetics.computeEndKill(step, stepper, endTemperature, active);
+            for (int l = 0; l < lanes; l++) {
+                accepted[l] = active[l] && decide(l);
+                if (accepted[l]) {
+                    sink.accept(this, l, block.stageTime[l], block.stageTime[l] + step[l]);
+                }
+            }
+            commit();
+            running = countActive();
+        }
+        balance.endStage();
+    }
+
+    /** Time in which the outermost cell would follow a jump at its face, a tenth of it. */
+    private double initialStep(int lane) {
+        double smallest = Double.POSITIVE_INFINITY;
+        for (int f = 0; f < block.faces; f++) {
+            int c = block.faceCell(f) * lanes + lane;
+            double conductance = stepper.heat.faceConductance[f * lanes + lane];
+            double time = conductance > 0 ? block.dryMass[c] * block.capacity[c] / conductance : 1;
+            smallest = Math.min(smallest, 0.1 * time);
+        }
+        return Math.max(Math.min(smallest, 1), 1e-4);
+    }
+
+    private void chooseSteps() {
+        for (int l = 0; l < lanes; l++) {
+            if (!active[l]) {
+                continue;
+            }
+            double now = block.stageTime[l];
+            double limit = Math.min(duration[l], nextBreak(l, now)) - now;
+            double h = Math.min(proposed[l], settings.longestStep());
+            step[l] = h > 0.999 * limit ? limit : Math.min(h, 0.55 * limit > h ? h : 0.5 * limit);
+        }
+    }
+
+    private double nextBreak(int lane, double now) {
+        double next = Double.POSITIVE_INFINITY;
+        for (int f = 0; f < block.faces; f++) {
+            FaceCondition condition = stepper.condition(f, lane);
+            next = Math.min(next, condition.mediumTemperature().nextBreak(now));
+            next = Math.min(next, condition.coefficient().nextBreak(now));
+        }
+        return next;
+    }
+
+    private void computeEnd() {
+        addSolution(block.enthalpy, stepper.stageHeat, endEnthalpy);
+        if (stepper.isMoving()) {
+            addSolution(block.water, stepper.stageWater, endWater);
+            addSolution(block.slotSalt, stepper.stageSalt, endSalt);
+        } else {
+            System.arraycopy(block.water, 0, endWater, 0, endWater.length);
+            System.arraycopy(block.slotSalt, 0, endSalt, 0, endSalt.length);
+        }
+        stepper.heat.computeTemperatures(endEnthalpy, endWater, endSalt);
+        System.arraycopy(stepper.heat.temperature, 0, endTemperature, 0, endTemperature.length);
+        System.arraycopy(stepper.heat.capacity, 0, endCapacity, 0, endCapacity.length);
+    }
+
+    private static void addSolution(double[] base, double[][] stages, double[] result) {
+        double m0 = RosenbrockW.solution(0);
+        double m1 = RosenbrockW.solution(1);
+        double m2 = RosenbrockW.solution(2);
+        double m3 = RosenbrockW.solution(3);
+        double[] u0 = stages[0];
+        double[] u1 = stages[1];
+        double[] u2 = stages[2];
+        double[] u3 = stages[3];
+        for (int i = 0; i < result.length; i++) {
+            result[i] = base[i] + m0 * u0[i] + m1 * u1[i] + m2 * u2[i] + m3 * u3[i];
+        }
+    }
+
+    /** Accepts or rejects the attempted step of a lane and proposes the next one. */
+    private boolean decide(int lane) {
+        double error = stepper.error[lane];
+        double factor = error > 0 ? SAFETY * Math.pow(error, -1.0 / RosenbrockW.ORDER) : LARGEST_GROWTH;
+        if (!(error <= 1)) {
+            rejected[lane]++;
+            proposed[lane] = step[lane] * (factor >= LARGEST_SHRINK ? factor : LARGEST_SHRINK);
+            if (proposed[lane] < SMALLEST_STEP) {
+                throw new ConvergenceException(
+                        "no accepted step of member " + lane + " at t = " + block.stageTime[lane] + " s of the stage",
+                        rejected[lane],
+                        error,
+                        1);
+            }
+            return false;
+        }
+        double beyond = eventValue(lane, endTemperature, endWater, endSalt, true);
+        if (beyond > eventTolerance(lane) && step[lane] > 1e-6) {
+            rejected[lane]++;
+            proposed[lane] = step[lane] * eventTheta(lane, beyond);
+            return false;
+        }
+        stopped[lane] = beyond >= 0;
+        proposed[lane] = step[lane] * Math.min(LARGEST_GROWTH, factor) * kinetics.stepFactor(lane, endTemperature);
+        steps[lane]++;
+        return true;
+    }
+
+    private double eventTolerance(int lane) {
+        return switch (inputs.get(lane).stop().kind()) {
+            case NEVER -> Double.POSITIVE_INFINITY;
+            case CORE_ABOVE, CORE_BELOW, SURFACE_ABOVE -> 1e-4;
+            case MEAN_SALT_ABOVE, CORE_SALT_ABOVE -> 1e-8;
+            case KILL_ABOVE -> 1e-4;
+        };
+    }
+
+    /** How far the watched quantity is beyond its threshold; negative before it is reached. */
+    private double eventValue(int lane, double[] temperature, double[] water, double[] salt, boolean atEnd) {
+        StopRule rule = inputs.get(lane).stop();
+        return switch (rule.kind()) {
+            case NEVER -> Double.NEGATIVE_INFINITY;
+            case CORE_ABOVE -> grid.middle(temperature, lane, lanes) + CELSIUS - rule.threshold();
+            case CORE_BELOW -> rule.threshold() - grid.middle(temperature, lane, lanes) - CELSIUS;
+            case SURFACE_ABOVE ->
+                faceTemperature(
+                                0,
+                                lane,
+                                temperature[(cells - 1) * lanes + lane],
+                                water,
+                                salt,
+                                block.stageTime[lane] + (atEnd ? step[lane] : 0))
+                        - rule.threshold();
+            case MEAN_SALT_ABOVE -> meanSalt(lane, water, salt) - rule.threshold();
+            case CORE_SALT_ABOVE -> coreSalt(lane, water, salt) - rule.threshold();
+            case KILL_ABOVE -> kinetics.worst(lane, atEnd) - rule.threshold();
+        };
+    }
+
+    /** Share of the step at which the event lies: by bisection of the core's dense output, by a straight line otherwise. */
+    private double eventTheta(int lane, double beyond) {
+        StopRule rule = inputs.get(lane).stop();
+        if (rule.kind() == StopRule.Kind.CORE_ABOVE || rule.kind() == StopRule.Kind.CORE_BELOW) {
+            double sign = rule.kind() == StopRule.Kind.CORE_ABOVE ? 1 : -1;
+            double low = 0;
+            double high = 1;
+            for (int i = 0; i < 40; i++) {
+                double middle = 0.5 * (low + high);
+                if (sign * (coreTemperature(lane, middle) - rule.threshold()) > 0) {
+                    high = middle;
+                } else {
+                    low = middle;
+                }
+            }
+            return Math.min(Math.max(high, 1e-3), 0.9999);
+        }
+        double before = eventValue(lane, block.temperature, block.water, block.slotSalt, false);
+        double share = before / (before - beyond);
+        return Math.min(Math.max(share, 1e-3), 0.999);
+    }
+
+    private void commit() {
+        for (int i = 0; i < cells; i++) {
+            int b = i * lanes;
+            for (int l = 0; l < lanes; l++) {
+                int c = b + l;
+                block.enthalpy[c] = accepted[l] ? endEnthalpy[c] : block.enthalpy[c];
+            }
+        }
+        if (stepper.isMoving()) {
+            commitSaltAndWater();
+        }
+        kinetics.commit(step, stepper, endTemperature, accepted);
+        for (int i = 0; i < cells; i++) {
+            int b = i * lanes;
+            for (int l = 0; l < lanes; l++) {
+                int c = b + l;
+                block.temperature[c] = accepted[l] ? endTemperature[c] : block.temperature[c];
+                block.capacity[c] = accepted[l] ? endCapacity[c] : block.capacity[c];
+            }
+        }
+        for (int l = 0; l < lanes; l++) {
+            if (accepted[l]) {
+                commitFaces(l);
+                block.stageTime[l] += step[l];
+                if (duration[l] - block.stageTime[l] < 1e-9 * Math.max(1, duration[l])) {
+                    block.stageTime[l] = duration[l];
+                }
+                active[l] = !stopped[l] && block.stageTime[l] < duration[l];
+                if (kinetics.changesComposition()) {
+                    kinetics.expelJuice(l);
+                }
+            }
+        }
+        if (kinetics.changesComposition()) {
+            refreshTemperatures();
+        }
+    }
+
+    private void commitSaltAndWater() {
+        for (int i = 0; i < cells; i++) {
+            int b = i * lanes;
+            for (int l = 0; l < lanes; l++) {
+                int c = b + l;
+                block.water[c] = accepted[l] ? endWater[c] : block.water[c];
+            }
+        }
+        for (int c = 0; c < endSalt.length; c++) {
+            block.slotSalt[c] = accepted[c % lanes] ? endSalt[c] : block.slotSalt[c];
+        }
+    }
+
+    private void commitFaces(int lane) {
+        for (int f = 0; f < block.faces; f++) {
+            int k = f * lanes + lane;
+            boolean fixed = block.waterFixed[lane];
+            for (int j = 0; j < RosenbrockW.STAGES; j++) {
+                double m = RosenbrockW.solution(j);
+                block.heatIn[k] += m * stepper.stageHeatIn[j][k];
+                block.evaporated[k] += m * stepper.stageEvaporated[j][k];
+                if (stepper.isMoving()) {
+                    block.reservoirWater[k] += m * stepper.stageReservoirWater[j][k];
+                    block.filmWater[k] += m * stepper.stageFilm[j][k];
+                    block.evaporated[k] -= fixed ? 0 : m * stepper.stageFilm[j][k];
+                    block.meatEvaporated[k] += fixed ? 0 : m * stepper.stageEvaporated[j][k];
+                }
+            }
+        }
+    }
+
+    private int countActive() {
+        int count = 0;
+        for (boolean a : active) {
+            count += a ? 1 : 0;
+        }
+        return count;
+    }
+
+    /** Returns the grid. */
+    public LayerGrid grid() {
+        return grid;
+    }
+
+    /** Returns the number of members. */
+    public int members() {
+        return lanes;
+    }
+
+    /**
+     * Returns the time a member has spent in the stage that ran last.
+     *
+     * @param member which member
+     * @return time [s]
+     */
+    public double stageTime(int member) {
+        return block.stageTime[member];
+    }
+
+    /**
+     * Returns whether the stage that ran last was ended by its stop rule.
+     *
+     * @param member which member
+     * @return true if the rule was fulfilled, false if the time was up
+     */
+    public boolean wasStopped(int member) {
+        return stopped[member];
+    }
+
+    /**
+     * Returns the temperature in the middle.
+     *
+     * @param member which member
+     * @return temperature [K]
+     */
+    public double coreTemperature(int member) {
+        return grid.middle(block.temperature, member, lanes) + CELSIUS;
+    }
+
+    /**
+     * Returns the temperature in the middle within the step a {@link StepSink} sees.
+     *
+     * @param member which member
+     * @param theta place in the step, 0 to 1 [-]
+     * @return temperature [K]
+     */
+    public double coreTemperature(int member, double theta) {
+        if (block.mayFreeze) {
+            for (int i = 0; i < cells; i++) {
+                denseWork[i] = cellTemperature(member, i, theta) - CELSIUS;
+            }
+            return grid.middle(denseWork, 0, 1) + CELSIUS;
+        }
+        double start = grid.middle(block.temperature, member, lanes);
+        double end = grid.middle(endTemperature, member, lanes);
+        double full = 0;
+        double part = 0;
+        for (int j = 0; j < RosenbrockW.STAGES; j++) {
+            double u = grid.middleOfRatio(stepper.stageHeat[j], block.capacity, member, lanes);
+            full += RosenbrockW.solution(j) * u;
+            part += RosenbrockW.dense(j, theta) * u;
+        }
+        return start + part + (end - start - full) * theta * theta + CELSIUS;
+    }
+
+    /**
+     * Returns the temperature of a cell within the step a {@link StepSink} sees.
+     *
+     * @param member which member
+     * @param cell which cell
+     * @param theta place in the step, 0 to 1 [-]
+     * @return temperature [K]
+     */
+    public double cellTemperature(int member, int cell, double theta) {
+        int c = cell * lanes + member;
+        return Kinetics.denseTemperature(block, stepper, endTemperature, c, theta) + CELSIUS;
+    }
+
+    /**
+     * Returns the temperature of a cell.
+     *
+     * @param member which member
+     * @param cell which cell
+     * @return temperature [K]
+     */
+    public double cellTemperature(int member, int cell) {
+        return block.temperature[cell * lanes + member] + CELSIUS;
+    }
+
+    /**
+     * Returns the mean temperature by volume within the step a {@link StepSink} sees.
+     *
+     * @param member which member
+     * @param theta place in the step, 0 to 1 [-]
+     * @return temperature [K]
+     */
+    public double meanTemperature(int member, double theta) {
+        double sum = 0;
+        for (int i = 0; i < cells; i++) {
+            sum += grid.volume(i) * cellTemperature(member, i, theta);
+        }
+        return sum / grid.totalVolume();
+    }
+
+    /**
+     * Returns the mean temperature by volume.
+     *
+     * @param member which member
+     * @return temperature [K]
+     */
+    public double meanTemperature(int member) {
+        double sum = 0;
+        for (int i = 0; i < cells; i++) {
+            sum += grid.volume(i) * cellTemperature(member, i);
+        }
+        return sum / grid.totalVolume();
+    }
+
+    /**
+     * Returns the temperature of a face within the step a {@link StepSink} sees.
+     *
+     * @param face 0 for the first, 1 for the second face
+     * @param member which member
+     * @param theta place in the step, 0 to 1 [-]
+     * @return temperature [K]
+     */
+    public double faceTemperature(int face, int member, double theta) {
+        double cell = cellTemperature(member, block.faceCell(face), theta) - CELSIUS;
+        double time = block.stageTime[member] + theta * step[member];
+        return faceTemperature(face, member, cell, endWater, endSalt, time);
+    }
+
+    /**
+     * Returns the temperature of a face at the present time.
+     *
+     * @param face 0 for the first, 1 for the second face
+     * @param member which member
+     * @return temperature [K]
+     */
+    public double faceTemperature(int face, int member) {
+        double cell = block.temperature[block.faceCell(face) * lanes + member];
+        return faceTemperature(face, member, cell, block.water, block.slotSalt, block.stageTime[member]);
+    }
+
+    private double faceTemperature(int face, int lane, double cell, double[] water, double[] salt, double time) {
+        int c = block.faceCell(face) * lanes + lane;
+        double activity = SurfaceBalance.waterActivity(water[c], salt[c + lanes]);
+        double conductance = stepper.heat.faceConductance[face * lanes + lane];
+        stepper.surface.solve(stepper.condition(face, lane), time, cell, conductance, activity);
+        return stepper.surface.surface + CELSIUS;
+    }
+
+    /**
+     * Returns the salt of the whole piece per its wet mass.
+     *
+     * @param member which member
+     * @return salt [kg/kg]
+     */
+    public double meanSalt(int member) {
+        return meanSalt(member, block.water, block.slotSalt);
+    }
+
+    private double meanSalt(int lane, double[] water, double[] salt) {
+        double saltMass = 0;
+        double mass = 0;
+        for (int i = 0; i < cells; i++) {
+            int c = i * lanes + lane;
+            saltMass += block.dryMass[c] * salt[c + lanes];
+            mass += block.dryMass[c] * (1 + water[c] + salt[c + lanes]);
+        }
+        return saltMass / mass;
+    }
+
+    /**
+     * Returns the salt in the middle per wet mass.
+     *
+     * @param member which member
+     * @return salt [kg/kg]
+     */
+    public double coreSalt(int member) {
+        return coreSalt(member, block.water, block.slotSalt);
+    }
+
+    private double coreSalt(int lane, double[] water, double[] salt) {
+        for (int i = 0; i < cells; i++) {
+            int c = i * lanes + lane;
+            denseWork[i] = salt[c + lanes] / (1 + water[c] + salt[c + lanes]);
+        }
+        return Math.max(0, grid.middle(denseWork, 0, 1));
+    }
+
+    /**
+     * Returns the salt of a cell per its wet mass.
+     *
+     * @param member which member
+     * @param cell which cell
+     * @return salt [kg/kg]
+     */
+    public double cellSalt(int member, int cell) {
+        int c = cell * lanes + member;
+        double s = block.slotSalt[c + lanes];
+        return s / (1 + block.water[c] + s);
+    }
+
+    /**
+     * Returns the water of a cell per its dry solids.
+     *
+     * @param member which member
+     * @param cell which cell
+     * @return water [kg/kg]
+     */
+    public double cellWater(int member, int cell) {
+        return block.water[cell * lanes + member];
+    }
+
+    /**
+     * Returns the kill in a cell.
+     *
+     * @param member which member
+     * @param cell which cell
+     * @return kill, in the unit of the kill rate times s
+     */
+    public double cellKill(int member, int cell) {
+        return block.kill[cell * lanes + member];
+    }
+
+    /**
+     * Returns the kill in the middle.
+     *
+     * @param member which member
+     * @return kill, in the unit of the kill rate times s
+     */
+    public double coreKill(int member) {
+        return block.kill[middleCell() * lanes + member];
+    }
+
+    /**
+     * Returns the kill in the cell that has least.
+     *
+     * @param member which member
+     * @return kill, in the unit of the kill rate times s
+     */
+    public double leastKill(int member) {
+        return kinetics.worst(member, false);
+    }
+
+    /**
+     * Returns the extent of a protein change in a cell.
+     *
+     * @param member which member
+     * @param cell which cell
+     * @param reaction which reaction
+     * @return extent, 0 raw to 1 complete [-]
+     */
+    public double cellExtent(int member, int cell, int reaction) {
+        return block.extents[reaction][cell * lanes + member];
+    }
+
+    private int middleCell() {
+        return grid.isTwoFaced() ? cells / 2 : 0;
+    }
+
+    /**
+     * Returns how much lighter the piece is than at its start.
+     *
+     * @param member which member
+     * @return lost mass over starting mass [-], negative if it has gained
+     */
+    public double massLoss(int member) {
+        return balance.massLoss(member);
+    }
+
+    /**
+     * Returns the water that has evaporated, per mass of the piece at its start.
+     *
+     * @param member which member
+     * @return evaporated water [kg/kg]
+     */
+    public double evaporatedShare(int member) {
+        return balance.evaporatedShare(member);
+    }
+
+    /**
+     * Returns salt per water left in the reservoir of a face.
+     *
+     * @param face 0 for the first, 1 for the second face
+     * @param member which member
+     * @return strength [kg/kg], zero if there is no reservoir
+     */
+    public double reservoirStrength(int face, int member) {
+        return stepper.salt.reservoirStrength(
+                face,
+                member,
+                block.slotSalt[block.faceSlot(face) * lanes + member],
+                block.reservoirWater[face * lanes + member]);
+    }
+
+    /**
+     * Returns the relative errors of the balances since the start.
+     *
+     * @param member which member
+     * @return errors of energy, salt and water
+     */
+    public BalanceError balanceError(int member) {
+        return balance.error(member);
+    }
+
+    /**
+     * Returns the number of accepted steps of a member since the start.
+     *
+     * @param member which member
+     * @return steps
+     */
+    public int steps(int member) {
+        return steps[member];
+    }
+
+    /**
+     * Returns the number of rejected steps of a member since the start.
+     *
+     * @param member which member
+     * @return steps
+     */
+    public int rejectedSteps(int member) {
+        return rejected[member];
+    }
+
+    @Override
+    public String toString() {
+        return "LayerSolver of " + lanes + " member(s) in " + cells + " layers, steps " + Arrays.toString(steps);
+    }
+}

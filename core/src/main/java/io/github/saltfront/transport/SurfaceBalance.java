@@ -1,0 +1,157 @@
+package io.github.saltfront.transport;
+
+import io.github.saltfront.units.PhysicalConstants;
+
+/**
+ * Energy balance of a face: conduction from the outermost cell equals convection, radiation and evaporation. See
+ * {@link FaceCondition} for the equations. One object serves one thread; results are left in fields, so that nothing is
+ * allocated.
+ */
+final class SurfaceBalance {
+    /** Heat capacity of moist air near the surface [J/(kg.K)] times Le^(2/3) = 0.88 (psychrometric chapter values). */
+    private static final double AIR_CAPACITY_TIMES_LEWIS = 1006 * 0.88;
+
+    /** Molar mass of water over that of dry air (ASHRAE Fundamentals, chapter Psychrometrics). */
+    private static final double MOLAR_MASS_RATIO = 0.621945;
+
+    /** Water per dry solids at which the surface is half dry in the sorption curve [kg/kg], see {@link #waterActivity}. */
+    private static final double SORPTION_WATER = 0.17;
+
+    private static final double SIGMA = PhysicalConstants.STEFAN_BOLTZMANN;
+    private static final int MOST_ITERATIONS = 60;
+    private static final double CELSIUS = LaneBlock.KELVIN;
+
+    /** Temperature of the face in degrees Celsius. */
+    double surface;
+
+    /** Heat that enters the outermost cell [W/m2]. */
+    double flux;
+
+    /** Derivative of the flux with respect to the temperature of the outermost cell [W/(m2.K)], not positive. */
+    double slope;
+
+    /** Water that evaporates, negative if it condenses [kg/(m2.s)]. */
+    double evaporation;
+
+    /** Derivative of the evaporation with respect to the water activity at constant surface temperature [kg/(m2.s)]. */
+    double evaporationByActivity;
+
+    /**
+     * Water activity of a meat surface from its water content: an Oswin curve with exponent 1/2,
+     * a = (w/w0)^2 / (1 + (w/w0)^2), lowered by salt as an ideal solution of its ions.
+     *
+     * <p>The shape is that of published sorption curves of raw meat (0.99 wet, 0.8 near 0.35 kg/kg); w0 = 0.17 kg/kg is from
+     * memory, unconfirmed.
+     */
+    static double waterActivity(double water, double salt) {
+        double x = water / SORPTION_WATER;
+        double ratio = x * x;
+        double moles = 2 * salt / PhysicalConstants.MOLAR_MASS_SODIUM_CHLORIDE;
+        double waterMoles = water / PhysicalConstants.MOLAR_MASS_WATER;
+        return ratio / (1 + ratio) * waterMoles / (waterMoles + moles + 1e-12);
+    }
+
+    /** Derivative of {@link #waterActivity} with respect to the water, salt effect left out [kg/kg]. */
+    static double activityByWater(double water) {
+        double x = water / SORPTION_WATER;
+        double ratio = x * x;
+        return 2 * x / SORPTION_WATER / ((1 + ratio) * (1 + ratio));
+    }
+
+    /** Solves a face that has neither radiation nor evaporation. */
+    void solveLinear(double cell, double conductance, double medium, double coefficient) {
+        double through = coefficient * conductance / (coefficient + conductance);
+        flux = through * (medium - cell);
+        slope = -through;
+        surface = cell + flux / conductance;
+        evaporation = 0;
+        evaporationByActivity = 0;
+    }
+
+    /**
+     * Solves a face with radiation or evaporation by Newton's method within a bracket.
+     *
+     * @param condition the face
+     * @param time time since the start of the stage [s]
+     * @param cell temperature of the outermost cell in degrees Celsius
+     * @param conductance conductance from that cell to the face [W/(m2.K)]
+     * @param activity water activity of the face [-]
+     */
+    void solve(FaceCondition condition, double time, double cell, double conductance, double activity) {
+        double medium = condition.mediumTemperature().at(time) - CELSIUS;
+        double h = condition.coefficient().at(time);
+        if (condition.isLinear()) {
+            solveLinear(cell, conductance, medium, h);
+            return;
+        }
+        double wall = medium + CELSIUS;
+        double radiant = condition.emissivity() * SIGMA;
+        double wallPower = radiant * wall * wall * wall * wall;
+        double mass = condition.wetShare() * h * MOLAR_MASS_RATIO / AIR_CAPACITY_TIMES_LEWIS;
+        double low = Math.min(cell, medium) - 60;
+        double high = Math.max(cell, medium) + 60;
+        double x = Math.min(Math.max(cell + 0.2 * (medium - cell), low), high);
+        double outer = 0;
+        double outerSlope = 0;
+        for (int i = 0; i < MOST_ITERATIONS; i++) {
+            double kelvin = x + CELSIUS;
+            outer = h * (medium - x) + wallPower - radiant * kelvin * kelvin * kelvin * kelvin;
+            outerSlope = -h - 4 * radiant * kelvin * kelvin * kelvin;
+            if (mass > 0) {
+                evaporate(x, mass, condition.vaporPressure(), condition.totalPressure(), activity);
+                double latent = LatentHeat.at(x);
+                outer -= evaporation * latent;
+                outerSlope -= massSlope * latent;
+            }
+            double residual = conductance * (x - cell) - outer;
+            if (residual > 0) {
+                high = x;
+            } else {
+                low = x;
+            }
+            double step = residual / (conductance - outerSlope);
+            double next = x - step;
+            if (!(next > low && next < high)) {
+                next = 0.5 * (low + high);
+            }
+            boolean done = Math.abs(next - x) < 1e-9;
+            x = next;
+            if (done) {
+                break;
+            }
+        }
+        surface = x;
+        flux = conductance * (x - cell);
+        slope = conductance * outerSlope / (conductance - outerSlope);
+        if (mass == 0) {
+            evaporation = 0;
+            evaporationByActivity = 0;
+        }
+    }
+
+    private double massSlope;
+
+    private void evaporate(double celsius, double mass, double vapor, double total, double activity) {
+        double saturation = SaturationPressure.at(celsius);
+        double floor = 1e-3 * total;
+        double open = total - activity * saturation;
+        double kelvin = celsius + CELSIUS;
+        double saturationSlope = saturation
+                * LatentHeat.at(celsius)
+                * PhysicalConstants.MOLAR_MASS_WATER
+                / (PhysicalConstants.MOLAR_GAS * kelvin * kelvin);
+        double logarithm;
+        double byOpen;
+        if (open > floor) {
+            logarithm = Math.log((total - vapor) / open);
+            byOpen = 1 / open;
+        } else {
+            // straight continuation, so that Newton's method comes back from states above the boiling point
+            logarithm = Math.log((total - vapor) / floor) + (floor - open) / floor;
+            byOpen = 1 / floor;
+        }
+        evaporation = mass * logarithm;
+        massSlope = mass * byOpen * activity * saturationSlope;
+        evaporationByActivity = mass * byOpen * saturation;
+    }
+}
