@@ -10,8 +10,8 @@ import io.github.saltfront.units.Checks;
  * conductivity                         k = k0 + k1 t + k2 t^2 + (w - w0) (l0 + l1 t)                             [W/(m.K)]
  * </pre>
  *
- * with w and s the water and salt per kg of dry solids [kg/kg] and w0 the raw water content. Below the freezing point an
- * {@link IceModel} takes over where there is one.
+ * with w and s the water and salt per kg of dry solids [kg/kg] and w0 the raw water content. In the cold a {@link FrozenState}
+ * takes over where there is one.
  *
  * <p>Immutable.
  */
@@ -23,7 +23,7 @@ public final class HeatProperties {
     private final double[] saltCapacity;
     private final double[] conductivity;
     private final double[] conductivityOfWater;
-    private final IceModel ice;
+    private final FrozenState ice;
 
     /**
      * Creates the properties.
@@ -35,7 +35,7 @@ public final class HeatProperties {
      * @param saltCapacity g0, g1, g2; copied
      * @param conductivity k0, k1, k2; copied
      * @param conductivityOfWater l0, l1; copied
-     * @param ice what happens below the freezing point; {@link IceModel#NONE} for none
+     * @param ice what happens in the cold; {@link FrozenState#NONE} for none
      */
     public HeatProperties(
             double dryDensity,
@@ -45,7 +45,7 @@ public final class HeatProperties {
             double[] saltCapacity,
             double[] conductivity,
             double[] conductivityOfWater,
-            IceModel ice) {
+            FrozenState ice) {
         this.dryDensity = Checks.requirePositive("dry solids per volume", dryDensity, "kg/m3");
         this.rawWater = Checks.requireInRange("water per dry solids", rawWater, 0, 100, "kg/kg");
         this.dryCapacity = checked(dryCapacity, 3, "heat capacity of dry solids");
@@ -79,7 +79,7 @@ public final class HeatProperties {
                 new double[3],
                 new double[] {conductivity, 0, 0},
                 new double[2],
-                IceModel.NONE);
+                FrozenState.NONE);
     }
 
     private static double[] checked(double[] coefficients, int length, String what) {
@@ -122,7 +122,7 @@ public final class HeatProperties {
         return conductivityOfWater[power];
     }
 
-    IceModel ice() {
+    FrozenState ice() {
         return ice;
     }
 

@@ -65,6 +65,13 @@ final class HeatTerms {
         }
     }
 
+    /** Computes conductances anew where they do not change with the state. */
+    void refreshConstantConductances() {
+        if (block.constantHeat) {
+            computeConductances();
+        }
+    }
+
     /** Takes temperature and heat capacity of the last evaluation from the block. */
     void takeTemperatures() {
         System.arraycopy(block.temperature, 0, temperature, 0, temperature.length);
@@ -120,10 +127,10 @@ final class HeatTerms {
     private void computeFrozen(double[] enthalpy, double[] water, double[] slotSalt) {
         for (int c = 0; c < temperature.length; c++) {
             if (temperature[c] < 0) {
-                IceModel ice = block.ice[c % lanes];
+                FrozenState ice = block.ice[c % lanes];
                 double w = water[c];
                 double s = slotSalt[c + lanes];
-                if (temperature[c] < ice.freezingPoint(w, s)) {
+                if (temperature[c] < ice.upperLimit(w, s)) {
                     temperature[c] = ice.temperature(enthalpy[c], w, s);
                     capacity[c] = ice.heatCapacity(temperature[c], w, s);
                 }

@@ -1,6 +1,7 @@
 package io.github.saltfront.transport;
 
 import io.github.saltfront.numerics.RosenbrockW;
+import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -18,20 +19,20 @@ final class Kinetics {
     private static final double KEPT_WATER = 0.1;
 
     private final LaneBlock block;
-    private final DoubleUnaryOperator killRate;
+    private final List<DoubleUnaryOperator> killRates;
     private final Denaturation denaturation;
     private final boolean killing;
     private final boolean changing;
-    private final double[] endKill;
+    private final double[][] endKill;
     private final double[] extentsOfCell;
 
     Kinetics(LaneBlock block, SolverSettings settings) {
         this.block = block;
-        killRate = settings.killRate();
+        killRates = settings.killRates();
         denaturation = settings.denaturation();
-        killing = killRate != SolverSettings.NO_KILL;
+        killing = !killRates.isEmpty();
         changing = denaturation.reactions() > 0;
-        endKill = new double[block.kill.length];
+        endKill = new double[killRates.size()][block.temperature.length];
         extentsOfCell = new double[denaturation.reactions()];
     }
 
@@ -70,22 +71,20 @@ final class Kinetics {
 
     /** Computes the kill at the end of the attempted step. */
     void computeEndKill(double[] step, LayerStepper stepper, double[] endTemperature, boolean[] active) {
-        if (!killing) {
-            return;
-        }
-        for (int c = 0; c < endKill.length; c++) {
+        for (int c = 0; killing && c < endTemperature.length; c++) {
             int l = c % block.lanes;
             if (active[l]) {
                 double start = block.temperature[c];
                 double end = endTemperature[c];
                 double middle = denseTemperature(block, stepper, endTemperature, c, 0.5);
-                double rateStart = killRate.applyAsDouble(start + CELSIUS);
-                double rateMiddle = killRate.applyAsDouble(middle + CELSIUS);
-                double rateEnd = killRate.applyAsDouble(end + CELSIUS);
-                endKill[c] = block.kill[c]
-                        + 0.5
-                                * step[l]
-                                * (exponentialMean(rateStart, rateMiddle) + exponentialMean(rateMiddle, rateEnd));
+                for (int k = 0; k < endKill.length; k++) {
+                    DoubleUnaryOperator rate = killRates.get(k);
+                    double rateStart = rate.applyAsDouble(start + CELSIUS);
+                    double rateMiddle = rate.applyAsDouble(middle + CELSIUS);
+                    double rateEnd = rate.applyAsDouble(end + CELSIUS);
+                    double mean = exponentialMean(rateStart, rateMiddle) + exponentialMean(rateMiddle, rateEnd);
+                    endKill[k][c] = block.kill[k][c] + 0.5 * step[l] * mean;
+                }
             }
         }
     }
@@ -104,9 +103,9 @@ final class Kinetics {
 
     /** Takes over the kill and the protein changes of accepted steps. */
     void commit(double[] step, LayerStepper stepper, double[] endTemperature, boolean[] accepted) {
-        if (killing) {
-            for (int c = 0; c < endKill.length; c++) {
-                block.kill[c] = accepted[c % block.lanes] ? endKill[c] : block.kill[c];
+        for (int k = 0; k < endKill.length; k++) {
+            for (int c = 0; c < endKill[k].length; c++) {
+                block.kill[k][c] = accepted[c % block.lanes] ? endKill[k][c] : block.kill[k][c];
             }
         }
         for (int r = 0; changing && r < block.extents.length; r++) {
@@ -167,9 +166,12 @@ final class Kinetics {
         }
     }
 
-    /** Least kill over all cells. */
-    double worst(int lane, boolean atEnd) {
-        double[] kill = atEnd && killing ? endKill : block.kill;
+    /** Least kill of a kind over all cells; zero if none is computed. */
+    double worst(int kind, int lane, boolean atEnd) {
+        if (!killing) {
+            return 0;
+        }
+        double[] kill = atEnd ? endKill[kind] : block.kill[kind];
         double least = Double.POSITIVE_INFINITY;
         for (int c = lane; c < kill.length; c += block.lanes) {
             least = Math.min(least, kill[c]);

@@ -34,7 +34,7 @@ final class LaneBlock {
     final double[][] saltCapacity;
     final double[][] conductivity;
     final double[][] waterConductivity;
-    final IceModel[] ice;
+    final FrozenState[] ice;
     final double[] diffusivity5;
     final double[] activation;
     final double[] partition;
@@ -53,7 +53,10 @@ final class LaneBlock {
     final double[] water;
     final double[] slotSalt;
     final double[] expelled;
-    final double[] kill;
+
+    /** Kill of each kind and cell. */
+    final double[][] kill;
+
     final double[][] extents;
 
     final double[] reservoirWater;
@@ -69,7 +72,7 @@ final class LaneBlock {
 
     final double[] stageTime;
 
-    LaneBlock(LayerGrid grid, List<Member> members, int reactions) {
+    LaneBlock(LayerGrid grid, List<Member> members, int kills, int reactions) {
         this.grid = grid;
         cells = grid.cells();
         lanes = members.size();
@@ -84,11 +87,11 @@ final class LaneBlock {
         saltCapacity = powers(members, 3, (m, k) -> m.heat().saltCapacity(k));
         conductivity = powers(members, 3, (m, k) -> m.heat().conductivity(k));
         waterConductivity = powers(members, 2, (m, k) -> m.heat().conductivityOfWater(k));
-        ice = new IceModel[lanes];
+        ice = new FrozenState[lanes];
         boolean freezing = false;
         for (int l = 0; l < lanes; l++) {
             ice[l] = members.get(l).heat().ice();
-            freezing |= ice[l] != IceModel.NONE;
+            freezing |= ice[l] != FrozenState.NONE;
         }
         mayFreeze = freezing;
         diffusivity5 = lane(members, m -> m.salt().diffusivity());
@@ -115,7 +118,7 @@ final class LaneBlock {
         water = new double[n];
         slotSalt = new double[n + 2 * lanes];
         expelled = new double[n];
-        kill = new double[n];
+        kill = new double[kills][n];
         extents = new double[reactions][n];
         for (int i = 0; i < cells; i++) {
             for (int l = 0; l < lanes; l++) {

@@ -62,7 +62,11 @@ public final class LayerSolver {
         Checks.require(!members.isEmpty(), "a solver needs at least one member, got none.");
         this.grid = grid;
         this.settings = settings;
-        block = new LaneBlock(grid, members, settings.denaturation().reactions());
+        block = new LaneBlock(
+                grid,
+                members,
+                settings.killRates().size(),
+                settings.denaturation().reactions());
         stepper = new LayerStepper(block);
         kinetics = new Kinetics(block, settings);
         cells = block.cells;
@@ -258,7 +262,7 @@ public final class LayerSolver {
                         - rule.threshold();
             case MEAN_SALT_ABOVE -> meanSalt(lane, water, salt) - rule.threshold();
             case CORE_SALT_ABOVE -> coreSalt(lane, water, salt) - rule.threshold();
-            case KILL_ABOVE -> kinetics.worst(lane, atEnd) - rule.threshold();
+            case KILL_ABOVE -> kinetics.worst(0, lane, atEnd) - rule.threshold();
         };
     }
 
@@ -578,34 +582,89 @@ public final class LayerSolver {
     }
 
     /**
+     * Returns the kill of the first kind in a cell.
+     *
+     * @param member which member
+     * @param cell which cell
+     * @return kill, in the unit of the kill rate times s; zero if none is computed
+     */
+    public double cellKill(int member, int cell) {
+        return cellKill(member, cell, 0);
+    }
+
+    /**
      * Returns the kill in a cell.
      *
      * @param member which member
      * @param cell which cell
+     * @param kind which kind, as in the settings
+     * @return kill, in the unit of the kill rate times s; zero if none is computed
+     */
+    public double cellKill(int member, int cell, int kind) {
+        return block.kill.length == 0 ? 0 : block.kill[kind][cell * lanes + member];
+    }
+
+    /**
+     * Returns the kill of the first kind in the middle.
+     *
+     * @param member which member
      * @return kill, in the unit of the kill rate times s
      */
-    public double cellKill(int member, int cell) {
-        return block.kill[cell * lanes + member];
+    public double coreKill(int member) {
+        return coreKill(member, 0);
     }
 
     /**
      * Returns the kill in the middle.
      *
      * @param member which member
+     * @param kind which kind, as in the settings
      * @return kill, in the unit of the kill rate times s
      */
-    public double coreKill(int member) {
-        return block.kill[middleCell() * lanes + member];
+    public double coreKill(int member, int kind) {
+        return cellKill(member, grid.isTwoFaced() ? cells / 2 : 0, kind);
+    }
+
+    /**
+     * Returns the kill of the first kind in the cell that has least.
+     *
+     * @param member which member
+     * @return kill, in the unit of the kill rate times s
+     */
+    public double leastKill(int member) {
+        return leastKill(member, 0);
     }
 
     /**
      * Returns the kill in the cell that has least.
      *
      * @param member which member
+     * @param kind which kind, as in the settings
      * @return kill, in the unit of the kill rate times s
      */
-    public double leastKill(int member) {
-        return kinetics.worst(member, false);
+    public double leastKill(int member, int kind) {
+        return kinetics.worst(kind, member, false);
+    }
+
+    /**
+     * Changes the factor on the conductances of a member, for the stages to come.
+     *
+     * @param member which member
+     * @param factor factor [-], see {@link Member#conductanceFactor}
+     */
+    public void setConductanceFactor(int member, double factor) {
+        block.factor[member] = Checks.requireInRange("conductance factor", factor, 0.1, 10, "-");
+        stepper.heat.refreshConstantConductances();
+    }
+
+    /**
+     * Returns the salt that left with dripping juice, as a share of the salt of the piece.
+     *
+     * @param member which member
+     * @return share [-]
+     */
+    public double drippedSaltShare(int member) {
+        return balance.drippedSaltShare(member);
     }
 
     /**
@@ -618,10 +677,6 @@ public final class LayerSolver {
      */
     public double cellExtent(int member, int cell, int reaction) {
         return block.extents[reaction][cell * lanes + member];
-    }
-
-    private int middleCell() {
-        return grid.isTwoFaced() ? cells / 2 : 0;
     }
 
     /**

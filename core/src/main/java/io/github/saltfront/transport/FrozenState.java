@@ -1,14 +1,15 @@
 package io.github.saltfront.transport;
 
 /**
- * Meat below its freezing point: enthalpy, temperature and conductivity with ice. Temperatures are in degrees Celsius, as in
- * {@link HeatProperties}; w and s are water and salt per kg of dry solids [kg/kg].
+ * Meat in the cold, where ice may form: enthalpy, temperature and conductivity. It takes over from the polynomials of {@link
+ * HeatProperties} below a limit at or above the freezing point, and must join them there. Temperatures are in degrees Celsius;
+ * w and s are water and salt per kg of dry solids [kg/kg].
  */
-public interface IceModel {
+public interface FrozenState {
     /** No ice at any temperature. */
-    IceModel NONE = new IceModel() {
+    FrozenState NONE = new FrozenState() {
         @Override
-        public double freezingPoint(double water, double salt) {
+        public double upperLimit(double water, double salt) {
             return Double.NEGATIVE_INFINITY;
         }
 
@@ -34,18 +35,18 @@ public interface IceModel {
     };
 
     /**
-     * Returns the temperature at which the first ice forms.
+     * Returns the temperature below which this state is in charge.
      *
      * @param water water per dry solids [kg/kg]
      * @param salt salt per dry solids [kg/kg]
-     * @return initial freezing point in degrees Celsius; negative infinity if there is never ice
+     * @return limit in degrees Celsius; negative infinity if there is never ice
      */
-    double freezingPoint(double water, double salt);
+    double upperLimit(double water, double salt);
 
     /**
-     * Returns the enthalpy below the freezing point per kg of dry solids, on the same zero as the liquid state.
+     * Returns the enthalpy below the limit per kg of dry solids, on the same zero as the liquid state.
      *
-     * @param celsius temperature below the freezing point in degrees Celsius
+     * @param celsius temperature below the limit in degrees Celsius
      * @param water water per dry solids [kg/kg]
      * @param salt salt per dry solids [kg/kg]
      * @return enthalpy [J/kg]
@@ -53,7 +54,7 @@ public interface IceModel {
     double enthalpy(double celsius, double water, double salt);
 
     /**
-     * Returns the temperature that belongs to an enthalpy below that at the freezing point.
+     * Returns the temperature that belongs to an enthalpy below that at the limit.
      *
      * @param enthalpy enthalpy per kg of dry solids [J/kg]
      * @param water water per dry solids [kg/kg]
@@ -65,7 +66,7 @@ public interface IceModel {
     /**
      * Returns the apparent heat capacity, the derivative of the enthalpy.
      *
-     * @param celsius temperature below the freezing point in degrees Celsius
+     * @param celsius temperature below the limit in degrees Celsius
      * @param water water per dry solids [kg/kg]
      * @param salt salt per dry solids [kg/kg]
      * @return apparent heat capacity per kg of dry solids [J/(kg.K)]
@@ -75,7 +76,7 @@ public interface IceModel {
     /**
      * Returns the conductivity with ice.
      *
-     * @param celsius temperature below the freezing point in degrees Celsius
+     * @param celsius temperature below the limit in degrees Celsius
      * @param water water per dry solids [kg/kg]
      * @param salt salt per dry solids [kg/kg]
      * @return conductivity [W/(m.K)]
@@ -83,14 +84,14 @@ public interface IceModel {
     double conductivity(double celsius, double water, double salt);
 
     /**
-     * Returns whether there is ice.
+     * Returns whether this state is in charge.
      *
      * @param celsius temperature in degrees Celsius
      * @param water water per dry solids [kg/kg]
      * @param salt salt per dry solids [kg/kg]
-     * @return true below the freezing point
+     * @return true below the limit
      */
     default boolean isFrozen(double celsius, double water, double salt) {
-        return celsius < freezingPoint(water, salt);
+        return celsius < upperLimit(water, salt);
     }
 }
