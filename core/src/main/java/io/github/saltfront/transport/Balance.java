@@ -72,11 +72,15 @@ final class Balance {
         return scale == 0 ? 0 : Math.abs(end - start - in) / scale;
     }
 
+    double mass(int lane) {
+        return dryMass(lane) + salt(lane) + water(lane);
+    }
+
     double massLoss(int lane) {
         if (block.waterFixed[lane]) {
             return evaporatedShare(lane);
         }
-        double now = dryMass(lane) + salt(lane) + water(lane);
+        double now = mass(lane);
         for (int k = lane; k < block.filmSalt.length; k += block.lanes) {
             now += block.filmSalt[k];
         }

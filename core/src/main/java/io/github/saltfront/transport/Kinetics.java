@@ -78,15 +78,21 @@ final class Kinetics {
                 double end = endTemperature[c];
                 double middle = denseTemperature(block, stepper, endTemperature, c, 0.5);
                 for (int k = 0; k < endKill.length; k++) {
-                    DoubleUnaryOperator rate = killRates.get(k);
-                    double rateStart = rate.applyAsDouble(start + CELSIUS);
-                    double rateMiddle = rate.applyAsDouble(middle + CELSIUS);
-                    double rateEnd = rate.applyAsDouble(end + CELSIUS);
-                    double mean = exponentialMean(rateStart, rateMiddle) + exponentialMean(rateMiddle, rateEnd);
-                    endKill[k][c] = block.kill[k][c] + 0.5 * step[l] * mean;
+                    endKill[k][c] =
+                            block.kill[k][c] + between(k, start + CELSIUS, middle + CELSIUS, end + CELSIUS, step[l]);
                 }
             }
         }
+    }
+
+    /** Kill of a kind while the temperature [K] goes from start over middle to end in a time [s]. */
+    double between(int kind, double start, double middle, double end, double time) {
+        DoubleUnaryOperator rate = killRates.get(kind);
+        double rateMiddle = rate.applyAsDouble(middle);
+        return 0.5
+                * time
+                * (exponentialMean(rate.applyAsDouble(start), rateMiddle)
+                        + exponentialMean(rateMiddle, rate.applyAsDouble(end)));
     }
 
     /** Mean over time of a rate that changes exponentially from a to b; zero if either is zero. */

@@ -571,6 +571,87 @@ public final class LayerSolver {
     }
 
     /**
+     * Returns the salt of the whole piece per its wet mass within the step a {@link StepSink} sees.
+     *
+     * @param member which member
+     * @param theta place in the step, 0 to 1 [-]
+     * @return salt [kg/kg]
+     */
+    public double meanSalt(int member, double theta) {
+        double saltMass = 0;
+        double mass = 0;
+        for (int i = 0; i < cells; i++) {
+            int c = i * lanes + member;
+            double s = denseSalt(c, theta);
+            saltMass += block.dryMass[c] * s;
+            mass += block.dryMass[c] * (1 + denseWater(c, theta) + s);
+        }
+        return saltMass / mass;
+    }
+
+    /**
+     * Returns the salt in the middle per wet mass within the step a {@link StepSink} sees.
+     *
+     * @param member which member
+     * @param theta place in the step, 0 to 1 [-]
+     * @return salt [kg/kg]
+     */
+    public double coreSalt(int member, double theta) {
+        for (int i = 0; i < cells; i++) {
+            denseWork[i] = cellSalt(member, i, theta);
+        }
+        return Math.max(0, grid.middle(denseWork, 0, 1));
+    }
+
+    /**
+     * Returns the salt of a cell per its wet mass within the step a {@link StepSink} sees.
+     *
+     * @param member which member
+     * @param cell which cell
+     * @param theta place in the step, 0 to 1 [-]
+     * @return salt [kg/kg]
+     */
+    public double cellSalt(int member, int cell, double theta) {
+        int c = cell * lanes + member;
+        double s = denseSalt(c, theta);
+        return s / (1 + denseWater(c, theta) + s);
+    }
+
+    private double denseSalt(int c, double theta) {
+        return stepper.isMoving()
+                ? dense(block.slotSalt[c + lanes], stepper.stageSalt, c + lanes, theta)
+                : block.slotSalt[c + lanes];
+    }
+
+    private double denseWater(int c, double theta) {
+        return stepper.isMoving() ? dense(block.water[c], stepper.stageWater, c, theta) : block.water[c];
+    }
+
+    private static double dense(double base, double[][] stages, int index, double theta) {
+        double value = base;
+        for (int j = 0; j < RosenbrockW.STAGES; j++) {
+            value += RosenbrockW.dense(j, theta) * stages[j][index];
+        }
+        return value;
+    }
+
+    /**
+     * Returns the kill in a cell within the step a {@link StepSink} sees.
+     *
+     * @param member which member
+     * @param cell which cell
+     * @param kind which kind, as in the settings
+     * @param theta place in the step, 0 to 1 [-]
+     * @return kill, in the unit of the kill rate times s
+     */
+    public double cellKill(int member, int cell, int kind, double theta) {
+        double start = cellTemperature(member, cell);
+        double middle = cellTemperature(member, cell, 0.5 * theta);
+        double end = cellTemperature(member, cell, theta);
+        return cellKill(member, cell, kind) + kinetics.between(kind, start, middle, end, theta * step[member]);
+    }
+
+    /**
      * Returns the water of a cell per its dry solids.
      *
      * @param member which member
@@ -687,6 +768,16 @@ public final class LayerSolver {
      */
     public double massLoss(int member) {
         return balance.massLoss(member);
+    }
+
+    /**
+     * Returns the mass of the piece per area of its outer face, or of one face of a two-faced grid.
+     *
+     * @param member which member
+     * @return mass per area, dry solids, water and salt [kg/m2]
+     */
+    public double massPerArea(int member) {
+        return balance.mass(member);
     }
 
     /**
