@@ -1,6 +1,8 @@
 package io.github.saltfront.safety;
 
 import io.github.saltfront.units.Checks;
+import io.github.saltfront.units.Temperature;
+import java.util.Arrays;
 
 /**
  * A measured log with what is known about its probe: the only thing that can show that a hold was reached.
@@ -27,7 +29,7 @@ public record MeasuredRecord(
     public static final double DEFAULT_RESPONSE_TIME = 5;
 
     /** Highest reading that meat can give [K]: water boils off well below; 105 deg C leaves room for salt and error. */
-    static final double HIGHEST_IN_MEAT = io.github.saltfront.units.Temperature.fromCelsius(105);
+    static final double HIGHEST_IN_MEAT = Temperature.fromCelsius(105);
 
     /** Checks the values. */
     public MeasuredRecord {
@@ -86,70 +88,77 @@ public record MeasuredRecord(
         return log.highest() > HIGHEST_IN_MEAT;
     }
 
-    /** Hands over the lower bound of the coldest spot. */
+    /**
+     * Returns the unfavorable curve for the clocks that run while food is warm: the upper bound at the tip, and in a gap the
+     * warmer of both ends until the very end. Unlike for kill, a probe that reads late is no help here.
+     *
+     * @return upper bound
+     */
+    public TemperatureHistory upperHistory() {
+        return bound(true);
+    }
+
+    /**
+     * Returns the unfavorable curve for clocks that stop when the piece is hot: the lower bound of the coldest spot, and in a
+     * gap the colder of both ends.
+     *
+     * @return lower bound
+     */
+    public TemperatureHistory lowerHistory() {
+        return bound(false);
+    }
+
+    private TemperatureHistory bound(boolean upper) {
+        int n = log.size();
+        double[] times = new double[3 * n];
+        double[] temperatures = new double[3 * n];
+        int size = 0;
+        for (int i = 0; i < n; i++) {
+            double value = upper ? probe.upper(log.reading(i)) : lower(i);
+            if (i > 0 && isGap(i)) {
+                double before = temperatures[size - 1];
+                double worse = upper ? Math.max(before, value) : Math.min(before, value);
+                double step = Math.min(1e-3, (log.time(i) - log.time(i - 1)) / 4);
+                times[size] = log.time(i - 1) + step;
+                temperatures[size++] = worse;
+                times[size] = log.time(i) - step;
+                temperatures[size++] = worse;
+            }
+            times[size] = log.time(i);
+            temperatures[size++] = value;
+        }
+        return TemperatureHistory.of(Arrays.copyOf(times, size), Arrays.copyOf(temperatures, size));
+    }
+
+    /** Hands over the lower bound of the coldest spot, gaps apart. */
     void walkLower(SegmentVisitor visitor) {
-        double deduction = placement.deduction().orElse(0);
-        visitor.point(log.time(0), probe.lower(log.reading(0)) - deduction);
+        walkLower(visitor, false);
+    }
+
+    /** Hands over the lower bound as if nothing had been missing in the gaps; used only to tell what is missing. */
+    void walkLowerBridged(SegmentVisitor visitor) {
+        walkLower(visitor, true);
+    }
+
+    private void walkLower(SegmentVisitor visitor, boolean bridged) {
+        visitor.point(log.time(0), lower(0));
         for (int i = 1; i < log.size(); i++) {
             double start = log.time(i - 1);
             double end = log.time(i);
-            double to = probe.lower(log.reading(i)) - deduction;
-            if (isGap(i)) {
+            double from = lower(i - 1);
+            double to = lower(i);
+            if (isGap(i) && !bridged) {
                 visitor.gap(start, end, log.isClockLostBefore(i));
                 visitor.point(end, to);
             } else {
-                double from = probe.lower(log.reading(i - 1)) - deduction;
                 double lag = Math.min(0, responseTime * (to - from) / (end - start));
                 visitor.segment(start, end, from + lag, to + lag);
             }
         }
     }
 
-    /** Hands over the upper bound at the tip, with gaps bridged: what could have been at best, and for clocks at worst. */
-    void walkUpper(SegmentVisitor visitor) {
-        visitor.point(log.time(0), probe.upper(log.reading(0)));
-        for (int i = 1; i < log.size(); i++) {
-            double start = log.time(i - 1);
-            double end = log.time(i);
-            double from = probe.upper(log.reading(i - 1));
-            double to = probe.upper(log.reading(i));
-            double lag = Math.max(0, responseTime * (to - from) / (end - start));
-            visitor.segment(start, end, from + lag, to + lag);
-        }
-    }
-
-    /** Hands over the lower bound as if nothing had been missing in the gaps; used only to tell what is missing. */
-    void walkLowerBridged(SegmentVisitor visitor) {
-        new MeasuredRecord(log, probe, placement, responseTime, 3600).walkLower(new SegmentVisitor() {
-            private double lastTime;
-            private double lastTemperature;
-
-            @Override
-            public void point(double time, double temperature) {
-                if (time > lastTime && lastTemperature > 0) {
-                    visitor.segment(lastTime, time, lastTemperature, temperature);
-                } else {
-                    visitor.point(time, temperature);
-                }
-                remember(time, temperature);
-            }
-
-            @Override
-            public void segment(double start, double end, double from, double to) {
-                visitor.segment(start, end, from, to);
-                remember(end, to);
-            }
-
-            @Override
-            public void gap(double start, double end, boolean clockLost) {
-                // bridged by the point that follows
-            }
-
-            private void remember(double time, double temperature) {
-                lastTime = time;
-                lastTemperature = temperature;
-            }
-        });
+    private double lower(int index) {
+        return probe.lower(log.reading(index)) - placement.deduction().orElse(0);
     }
 
     private boolean isGap(int index) {
