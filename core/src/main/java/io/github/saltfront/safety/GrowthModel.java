@@ -29,8 +29,8 @@ public sealed interface GrowthModel permits CardinalTemperatureModel, SquareRoot
             double from = history.temperature(i - 1);
             double to = history.temperature(i);
             double duration = history.time(i) - history.time(i - 1);
-            // Simpson on pieces of at most 0.5 K: the curves are smooth but for their ends
-            int pieces = Math.max(1, (int) Math.ceil(Math.abs(to - from) / 0.5));
+            // Simpson on pieces of at most 0.1 K: the curves end in a corner at their highest temperature
+            int pieces = Math.max(1, (int) Math.ceil(Math.abs(to - from) / 0.1));
             double step = (to - from) / pieces;
             double mean = 0;
             for (int k = 0; k < pieces; k++) {

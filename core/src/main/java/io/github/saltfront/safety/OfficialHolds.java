@@ -3,6 +3,7 @@ package io.github.saltfront.safety;
 import io.github.saltfront.data.CsvTable;
 import io.github.saltfront.units.Checks;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -40,8 +41,7 @@ final class OfficialHolds {
     static HoldTable meat(String id) {
         Map<Double, Double> rows = new HashMap<>();
         double logReduction = 0;
-        for (CsvTable.Row row :
-                CsvTable.load(OfficialHolds.class, "meat_holds.csv").rows()) {
+        for (CsvTable.Row row : Tables.MEAT) {
             if (row.text("table").equals(id)) {
                 rows.put(row.number("temperature_f"), row.number("hold_s"));
                 logReduction = row.number("log10_reduction");
@@ -75,8 +75,7 @@ final class OfficialHolds {
 
     private static Map<Double, Double> rows(String species, int column) {
         Map<Double, Double> rows = new HashMap<>();
-        for (CsvTable.Row row :
-                CsvTable.load(OfficialHolds.class, "poultry_holds.csv").rows()) {
+        for (CsvTable.Row row : Tables.POULTRY) {
             if (row.text("species").equals(species) && row.number("fat_pct") == column) {
                 rows.put(row.number("temperature_f"), row.number("hold_s"));
             }
@@ -103,5 +102,15 @@ final class OfficialHolds {
                 .filter(hold -> hold > 0)
                 .min()
                 .orElseThrow();
+    }
+
+    /** The printed cells, read once when first needed. */
+    private static final class Tables {
+        static final List<CsvTable.Row> POULTRY =
+                CsvTable.load(OfficialHolds.class, "poultry_holds.csv").rows();
+        static final List<CsvTable.Row> MEAT =
+                CsvTable.load(OfficialHolds.class, "meat_holds.csv").rows();
+
+        private Tables() {}
     }
 }
