@@ -1,0 +1,78 @@
+package io.github.saltfront.safety;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** Judges one measured record: on its lower bound, and if that fails, whether something is missing or it is simply not met. */
+final class MeasurementJudge {
+    private final SafetyRule rule;
+    private final MeasuredRecord measured;
+    private final HoldTable table;
+    private final ConsumerMinimum minimum;
+
+    MeasurementJudge(SafetyRule rule, MeasuredRecord measured) {
+        this.rule = rule;
+        this.measured = measured;
+        this.table = rule.holdTable();
+        this.minimum = rule.consumerMinimum();
+    }
+
+    MeasuredVerdict judge() {
+        Evidence evidence = evidence(false);
+        if (measured.hasImpossibleReading()) {
+            return new CannotTell(
+                    rule,
+                    evidence,
+                    List.of("readings above 105 °C: the probe was out of the meat; cut them out of the log"));
+        }
+        if (measured.log().size() < 2) {
+            return new CannotTell(rule, evidence, List.of("more readings: a single one shows no stay"));
+        }
+        LimitCheck comeUp = OfficialLimits.comeUp(measured, evidence.lethality().fulfilledAt());
+        if (comeUp.outcome() == LimitCheck.Outcome.FAIL) {
+            return new NotMet(rule, evidence, List.of(comeUp.text()), false);
+        }
+        boolean met = evidence.meets(rule);
+        List<String> missing = missing(met);
+        if (met && missing.isEmpty()) {
+            return new ShownByMeasurement(rule, evidence, measured);
+        }
+        if (met || evidence(true).meets(rule)) {
+            return new CannotTell(rule, evidence, missing);
+        }
+        return new NotMet(rule, evidence, List.of(rule.shortfall(evidence)), true);
+    }
+
+    private Evidence evidence(boolean bridged) {
+        Lethality.Accumulator accumulator = new Lethality.Accumulator(table);
+        StayTracker tracker = new StayTracker(minimum.temperature());
+        if (bridged) {
+            measured.walkLowerBridged(accumulator);
+            measured.walkLowerBridged(tracker);
+        } else {
+            measured.walkLower(accumulator);
+            measured.walkLower(tracker);
+        }
+        return new Evidence(accumulator.result(), tracker.longest() >= minimum.requiredStay() - 1e-9);
+    }
+
+    private List<String> missing(boolean metWithoutGaps) {
+        List<String> missing = new ArrayList<>();
+        if (!measured.probe().isKnown()) {
+            missing.add("the error of the thermometer: check it in ice water and boiling water, or state it");
+        }
+        if (!measured.placement().isKnown()) {
+            missing.add("where the tip sat: state how much colder the coldest spot may have been");
+        }
+        if (!metWithoutGaps && measured.gaps() > 0) {
+            missing.add(String.format(
+                    Locale.ROOT,
+                    "readings: %d %s longer than %.0f s or with the clock set back",
+                    measured.gaps(),
+                    measured.gaps() == 1 ? "gap" : "gaps",
+                    measured.longestGap()));
+        }
+        return missing;
+    }
+}

@@ -1,0 +1,105 @@
+package io.github.saltfront.safety;
+
+import io.github.saltfront.data.CsvTable;
+import io.github.saltfront.units.Temperature;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * What is required for one meat, these guests and this kitchen, and how a record or a prediction stands against it.
+ *
+ * <p>A kill is complete by either of two official routes: the hold of {@link #holdTable}, or the {@link #consumerMinimum}. Vulnerable
+ * guests leave only the second. Meat that is not intact earns nothing below 145 F (62.8 deg C), the lowest row of the
+ * food code for its class, though its times are those of the stricter guideline.
+ *
+ * @param meat what is cooked
+ * @param fatFraction fat in the raw meat [kg/kg], 0-1, matters for poultry; empty if not known
+ * @param vulnerableGuests whether a pregnant woman, a small child, an old person or anyone with weak immunity eats
+ * @param kitchen whose kitchen it is
+ * @see "fsis2021 pp. 19, 35-39; fsis2025; wac2022, 246-215-03400"
+ */
+public record SafetyRule(Meat meat, OptionalDouble fatFraction, boolean vulnerableGuests, Kitchen kitchen) {
+    private static final double LOWEST_FOR_NON_INTACT = Temperature.fromFahrenheit(145);
+
+    /** Checks the fat. */
+    public SafetyRule {
+        OfficialHolds.fatColumn(fatFraction);
+    }
+
+    /**
+     * Returns the hold table that applies.
+     *
+     * @return the table
+     */
+    public HoldTable holdTable() {
+        if (meat.bird().isPresent()) {
+            return HoldTable.poultry(meat.bird().get(), fatFraction);
+        }
+        return meat.isIntact() ? HoldTable.meat() : HoldTable.meat().creditedFrom(LOWEST_FOR_NON_INTACT - 1e-6);
+    }
+
+    /** Returns the official consumer minimum, which is part of every verdict. */
+    public ConsumerMinimum consumerMinimum() {
+        return ConsumerMinimum.get(meat.consumerId());
+    }
+
+    /** Returns the alternatives that the retail food code gives for this class, for people. */
+    public List<String> foodCodeMinimums() {
+        List<String> lines = new ArrayList<>();
+        for (CsvTable.Row row :
+                CsvTable.load(SafetyRule.class, "food_code_minimums.csv").rows()) {
+            if (row.text("class").equals(meat.foodCodeClass())) {
+                lines.add(row.text("temperature_f") + " °F: " + row.text("printed"));
+            }
+        }
+        return List.copyOf(lines);
+    }
+
+    /** Returns whether a hold at a lower temperature may be used at all. */
+    public boolean allowsHold() {
+        return !vulnerableGuests;
+    }
+
+    /**
+     * Judges a measured record on its lower bound.
+     *
+     * @param measured the record
+     * @return shown by measurement, not met, or cannot tell
+     */
+    public MeasuredVerdict judge(MeasuredRecord measured) {
+        return new MeasurementJudge(this, measured).judge();
+    }
+
+    /**
+     * Judges a prediction. Whatever the numbers, a prediction is never shown by measurement.
+     *
+     * @param predicted the lower end of what is expected at the worst place
+     * @return predicted to be met, not met, or cannot tell
+     */
+    public PredictedVerdict judge(PredictedKill predicted) {
+        Evidence evidence = predicted.evidence(this);
+        if (!predicted.surfaceIncluded()) {
+            return new CannotTell(
+                    this,
+                    evidence,
+                    List.of("the surface: in dry air it can lag behind the middle; include it in the prediction"));
+        }
+        if (!predicted.comeUpKept()) {
+            return new NotMet(this, evidence, List.of("warming up takes longer than the official 6 h"), false);
+        }
+        if (evidence.meets(this)) {
+            return new PredictedMet(this, evidence);
+        }
+        return new NotMet(this, evidence, List.of(shortfall(evidence)), true);
+    }
+
+    /** Says what a history lacks. */
+    String shortfall(Evidence evidence) {
+        String minimum = "the official minimum of " + consumerMinimum().describe() + " was not reached";
+        if (vulnerableGuests) {
+            return minimum + "; with vulnerable guests a hold at a lower temperature does not count";
+        }
+        return "only " + evidence.lethality().shareText() + " of the required hold, and " + minimum;
+    }
+}

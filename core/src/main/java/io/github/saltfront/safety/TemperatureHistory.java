@@ -1,0 +1,89 @@
+package io.github.saltfront.safety;
+
+import io.github.saltfront.units.Checks;
+
+/**
+ * Temperature of one place over time, linear between its points. Immutable.
+ *
+ * <p>This is a curve, not a proof: it may come from a simulation. A measured curve with its probe and its gaps is a
+ * {@link MeasuredRecord}.
+ */
+public final class TemperatureHistory {
+    private final double[] times;
+    private final double[] temperatures;
+
+    private TemperatureHistory(double[] times, double[] temperatures) {
+        this.times = times;
+        this.temperatures = temperatures;
+    }
+
+    /**
+     * Takes the points of the curve.
+     *
+     * @param times times, strictly rising [s]; copied
+     * @param temperatures temperatures, 150-700 K [K]; as many as times; copied
+     * @return the history
+     * @throws IllegalArgumentException if there is no point, lengths differ, times do not rise or a value is out of range
+     */
+    public static TemperatureHistory of(double[] times, double[] temperatures) {
+        Checks.require(
+                times.length == temperatures.length && times.length > 0,
+                "times and temperatures must be equally many and at least one, got " + times.length + " and "
+                        + temperatures.length + ".");
+        for (int i = 0; i < times.length; i++) {
+            Checks.requireFinite("time " + i, times[i]);
+            Checks.requireInRange("temperature " + i, temperatures[i], 150, 700, "K");
+            Checks.require(
+                    i == 0 || times[i] > times[i - 1],
+                    "times must rise strictly, got " + times[Math.max(i - 1, 0)] + " s and then " + times[i] + " s.");
+        }
+        return new TemperatureHistory(times.clone(), temperatures.clone());
+    }
+
+    /**
+     * Returns the integral of a rate along the curve: a share of the hold, or log10 reductions.
+     *
+     * @param rate the rate
+     * @return its integral, not negative [-]
+     */
+    public double integrate(LethalRate rate) {
+        double sum = 0;
+        for (int i = 1; i < times.length; i++) {
+            sum += (times[i] - times[i - 1]) * rate.meanRate(temperatures[i - 1], temperatures[i]);
+        }
+        return sum;
+    }
+
+    /** Returns the number of points. */
+    public int size() {
+        return times.length;
+    }
+
+    /**
+     * Returns a time.
+     *
+     * @param index number of the point, from 0
+     * @return time [s]
+     */
+    public double time(int index) {
+        return times[index];
+    }
+
+    /**
+     * Returns a temperature.
+     *
+     * @param index number of the point, from 0
+     * @return temperature [K]
+     */
+    public double temperature(int index) {
+        return temperatures[index];
+    }
+
+    /** Hands the curve over piece by piece. */
+    void walk(SegmentVisitor visitor) {
+        visitor.point(times[0], temperatures[0]);
+        for (int i = 1; i < times.length; i++) {
+            visitor.segment(times[i - 1], times[i], temperatures[i - 1], temperatures[i]);
+        }
+    }
+}

@@ -1,0 +1,24 @@
+package io.github.saltfront.safety;
+
+/** Nothing is known about the thermometer. Readings are taken as they stand and can prove nothing. */
+public record UnknownProbeError() implements ProbeError {
+    @Override
+    public double lower(double reading) {
+        return reading;
+    }
+
+    @Override
+    public double upper(double reading) {
+        return reading;
+    }
+
+    @Override
+    public boolean isKnown() {
+        return false;
+    }
+
+    @Override
+    public String describe() {
+        return "not checked";
+    }
+}
