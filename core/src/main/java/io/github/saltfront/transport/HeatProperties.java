@@ -82,6 +82,26 @@ public final class HeatProperties {
                 FrozenState.NONE);
     }
 
+    /**
+     * Returns the properties with the conductivity of the unfrozen meat multiplied by a factor.
+     *
+     * @param factor factor [-]
+     * @return the properties
+     */
+    public HeatProperties withConductivityFactor(double factor) {
+        Checks.requireInRange("factor on the conductivity", factor, 0.1, 10, "-");
+        double[] scaled = new double[3];
+        double[] scaledByWater = new double[2];
+        for (int k = 0; k < 3; k++) {
+            scaled[k] = factor * conductivity[k];
+        }
+        for (int k = 0; k < 2; k++) {
+            scaledByWater[k] = factor * conductivityOfWater[k];
+        }
+        return new HeatProperties(
+                dryDensity, rawWater, dryCapacity, waterCapacity, saltCapacity, scaled, scaledByWater, ice);
+    }
+
     private static double[] checked(double[] coefficients, int length, String what) {
         Checks.require(
                 coefficients.length == length,

@@ -143,7 +143,8 @@ final class Kinetics {
             }
             double before = 1 + block.water[c] + block.expelled[c] + block.slotSalt[s];
             double wet = 1 + block.water[c] + block.slotSalt[s];
-            double target = denaturation.expelled(extentsOfCell, block.slotSalt[s] / wet) * before;
+            double target =
+                    block.juiceFactor[lane] * denaturation.expelled(extentsOfCell, block.slotSalt[s] / wet) * before;
             double juice = Math.min(target - block.expelled[c], block.water[c] - KEPT_WATER * before);
             if (juice > 0) {
                 double salt = juice * block.slotSalt[s] / block.water[c];

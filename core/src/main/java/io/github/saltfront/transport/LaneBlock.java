@@ -41,6 +41,7 @@ final class LaneBlock {
     final double[] waterRatio;
     final double[] skinResistance;
     final boolean[] waterFixed;
+    final double[] juiceFactor;
     final boolean constantHeat;
     final boolean mayFreeze;
 
@@ -99,6 +100,7 @@ final class LaneBlock {
         partition = lane(members, m -> m.salt().partition());
         waterRatio = lane(members, m -> m.salt().waterRatio());
         skinResistance = lane(members, m -> m.salt().skinResistance());
+        juiceFactor = lane(members, Member::juiceFactor);
         waterFixed = new boolean[lanes];
         for (int l = 0; l < lanes; l++) {
             waterFixed[l] = members.get(l).waterFixed();

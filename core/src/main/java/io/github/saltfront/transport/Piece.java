@@ -26,6 +26,6 @@ public record Piece(Shape shape, InitialState start, HeatProperties heat, SaltPr
      */
     public Member member(boolean twoFaced) {
         double extent = twoFaced ? 2 * shape.halfThickness() : shape.halfThickness();
-        return new Member(extent, 1, start, heat, salt, waterFixed);
+        return new Member(extent, 1, start, heat, salt, waterFixed, juiceFactor);
     }
 }
