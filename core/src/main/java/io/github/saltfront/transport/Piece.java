@@ -10,13 +10,15 @@ import io.github.saltfront.shape.Shape;
  * @param heat its heat properties
  * @param salt how salt and water move in it
  * @param waterFixed true if water may not move, as in exact solutions
+ * @param juiceFactor factor on the juice that the denaturation model expels [-]
  */
-public record Piece(Shape shape, InitialState start, HeatProperties heat, SaltProperties salt, boolean waterFixed) {
-
-    /** Returns the mass per volume of the raw piece [kg/m3]. */
-    public double density() {
-        return heat.dryDensity() * (1 + start.water() + start.salt());
-    }
+public record Piece(
+        Shape shape,
+        InitialState start,
+        HeatProperties heat,
+        SaltProperties salt,
+        boolean waterFixed,
+        double juiceFactor) {
 
     /**
      * Returns the piece as a member of a solver.
