@@ -627,6 +627,31 @@ public final class LayerSolver {
         return stepper.isMoving() ? dense(block.water[c], stepper.stageWater, c, theta) : block.water[c];
     }
 
+    /**
+     * Returns the salt of the layer below the first face, per its wet mass.
+     *
+     * @param member which member
+     * @param depth depth of the layer [m], above zero
+     * @return salt [kg/kg]
+     */
+    public double outerSalt(int member, double depth) {
+        double saltMass = 0;
+        double mass = 0;
+        for (int i = cells - 1; i >= 0; i--) {
+            double top = block.extent[member] * (1 - grid.edge(i + 1));
+            double bottom = block.extent[member] * (1 - grid.edge(i));
+            double share = Math.min(1, (depth - top) / (bottom - top));
+            if (share <= 0) {
+                break;
+            }
+            int c = i * lanes + member;
+            double s = block.slotSalt[c + lanes];
+            saltMass += share * block.dryMass[c] * s;
+            mass += share * block.dryMass[c] * (1 + block.water[c] + s);
+        }
+        return saltMass / mass;
+    }
+
     private static double dense(double base, double[][] stages, int index, double theta) {
         double value = base;
         for (int j = 0; j < RosenbrockW.STAGES; j++) {
