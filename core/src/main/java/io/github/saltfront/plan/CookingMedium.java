@@ -48,8 +48,7 @@ public record CookingMedium(Appliance appliance, double setting, double totalPre
      */
     public List<FaceCondition> faces(Draw draw, boolean rest) {
         double temperature = temperature(draw, rest);
-        double coefficient =
-                draw.logarithmic(rest ? Uncertainty.REST : Uncertainty.CONVECTION, appliance.convection());
+        double coefficient = draw.logarithmic(rest ? Uncertainty.REST : Uncertainty.CONVECTION, appliance.convection());
         double emissivity = emissivity(draw);
         double wet = wetShare(draw);
         double vapor = vaporPressure(draw, temperature);
@@ -110,7 +109,8 @@ public record CookingMedium(Appliance appliance, double setting, double totalPre
             return 0;
         }
         double value = draw.linear(Uncertainty.EMISSIVITY, appliance.radiation().emissivity());
-        return Math.min(1, Math.max(0, value * appliance.radiation().viewFactor().typical()));
+        return Math.min(
+                1, Math.max(0, value * appliance.radiation().viewFactor().typical()));
     }
 
     private double wetShare(Draw draw) {
@@ -126,11 +126,13 @@ public record CookingMedium(Appliance appliance, double setting, double totalPre
     private double vaporPressure(Draw draw, double temperature) {
         if (appliance.evaporation().vaporPressure().isPresent()) {
             return draw.logarithmic(
-                    Uncertainty.HUMIDITY, appliance.evaporation().vaporPressure().get());
+                    Uncertainty.HUMIDITY,
+                    appliance.evaporation().vaporPressure().get());
         }
         if (appliance.evaporation().relativeHumidity().isPresent()) {
             double humidity = draw.linear(
-                    Uncertainty.HUMIDITY, appliance.evaporation().relativeHumidity().get());
+                    Uncertainty.HUMIDITY,
+                    appliance.evaporation().relativeHumidity().get());
             return Math.min(1, Math.max(0, humidity)) * IapwsIf97Saturation.pressure(temperature);
         }
         return 0;

@@ -1,5 +1,6 @@
 package io.github.saltfront.transport;
 
+import io.github.saltfront.matter.MoistAir;
 import io.github.saltfront.units.PhysicalConstants;
 
 /**
@@ -12,7 +13,7 @@ final class SurfaceBalance {
     private static final double AIR_CAPACITY_TIMES_LEWIS = 1006 * 0.88;
 
     /** Molar mass of water over that of dry air (ASHRAE Fundamentals, chapter Psychrometrics). */
-    private static final double MOLAR_MASS_RATIO = 0.621945;
+    private static final double MOLAR_MASS_RATIO = MoistAir.MASS_RATIO;
 
     /** Water per dry solids at which the surface is half dry in the sorption curve [kg/kg], see {@link #waterActivity}. */
     private static final double SORPTION_WATER = 0.17;
@@ -99,7 +100,7 @@ final class SurfaceBalance {
             outerSlope = -h - 4 * radiant * kelvin * kelvin * kelvin;
             if (mass > 0) {
                 evaporate(x, mass, condition.vaporPressure(), condition.totalPressure(), activity);
-                double latent = LatentHeat.at(x);
+                double latent = VaporRelations.latentHeat(x);
                 outer -= evaporation * latent;
                 outerSlope -= massSlope * latent;
             }
@@ -132,12 +133,12 @@ final class SurfaceBalance {
     private double massSlope;
 
     private void evaporate(double celsius, double mass, double vapor, double total, double activity) {
-        double saturation = SaturationPressure.at(celsius);
+        double saturation = VaporRelations.saturationPressure(celsius);
         double floor = 1e-3 * total;
         double open = total - activity * saturation;
         double kelvin = celsius + CELSIUS;
         double saturationSlope = saturation
-                * LatentHeat.at(celsius)
+                * VaporRelations.latentHeat(celsius)
                 * PhysicalConstants.MOLAR_MASS_WATER
                 / (PhysicalConstants.MOLAR_GAS * kelvin * kelvin);
         double logarithm;
