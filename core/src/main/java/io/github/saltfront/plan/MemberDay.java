@@ -1,0 +1,205 @@
+package io.github.saltfront.plan;
+
+import io.github.saltfront.transport.LayerSolver;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What became of one member of an ensemble: the ends of its stages and the histories of core temperature and salt. */
+public final class MemberDay {
+    /** Depth of the outer layer whose salt is reported [m]. */
+    public static final double OUTER_DEPTH = 0.005;
+
+    /**
+     * State at the end of a stage.
+     *
+     * @param kind kind of the stage
+     * @param start start of the stage since the start of the day [s]
+     * @param end its end [s]
+     * @param stopped whether its stop rule ended it
+     * @param coreTemperature temperature in the middle [K]
+     * @param surfaceTemperature temperature of the first face [K]
+     * @param meanSalt mean salt per wet mass [kg/kg]
+     * @param coreSalt salt in the middle per wet mass [kg/kg]
+     * @param outerSalt salt of the outer 5 mm per wet mass [kg/kg]
+     * @param massLoss loss of mass since the start of the day [kg/kg], negative for a gain
+     * @param evaporated evaporated water since the start of the day [kg/kg]
+     * @param drippedSalt share of the salt that left with the juice [-]
+     * @param leastKill least kill of the first kind
+     */
+    public record StageEnd(
+            String kind,
+            double start,
+            double end,
+            boolean stopped,
+            double coreTemperature,
+            double surfaceTemperature,
+            double meanSalt,
+            double coreSalt,
+            double outerSalt,
+            double massLoss,
+            double evaporated,
+            double drippedSalt,
+            double leastKill) {}
+
+    private final List<StageEnd> ends = new ArrayList<>();
+    private final List<double[]> steps = new ArrayList<>();
+    private String kind = "";
+    private double begin;
+
+    void beginStage(String stageKind) {
+        kind = stageKind;
+    }
+
+    void step(LayerSolver solver, int member, double start, double end) {
+        if (steps.isEmpty()) {
+            steps.add(new double[] {begin + start, solver.coreTemperature(member, 0), solver.meanSalt(member)});
+        }
+        double middle = 0.5 * (start + end);
+        steps.add(new double[] {begin + middle, solver.coreTemperature(member, 0.5), solver.meanSalt(member, 0.5)});
+        steps.add(new double[] {begin + end, solver.coreTemperature(member, 1), solver.meanSalt(member, 1)});
+    }
+
+    void endStage(LayerSolver solver, int member) {
+        double end = begin + solver.stageTime(member);
+        ends.add(new StageEnd(
+                kind,
+                begin,
+                end,
+                solver.wasStopped(member),
+                solver.coreTemperature(member),
+                solver.faceTemperature(0, member),
+                solver.meanSalt(member),
+                solver.coreSalt(member),
+                solver.outerSalt(member, OUTER_DEPTH),
+                solver.massLoss(member),
+                solver.evaporatedShare(member),
+                solver.drippedSaltShare(member),
+                solver.leastKill(member)));
+        begin = end;
+    }
+
+    /** Returns the ends of the stages in order. */
+    public List<StageEnd> ends() {
+        return List.copyOf(ends);
+    }
+
+    /**
+     * Returns the end of the last stage of a kind.
+     *
+     * @param stageKind the kind
+     * @return its end
+     * @throws IllegalArgumentException if there was none
+     */
+    public StageEnd end(String stageKind) {
+        for (int i = ends.size() - 1; i >= 0; i--) {
+            if (ends.get(i).kind().equals(stageKind)) {
+                return ends.get(i);
+            }
+        }
+        throw new IllegalArgumentException("there was no stage \"" + stageKind + "\" in this day.");
+    }
+
+    /**
+     * Returns the mean salt at a time, by straight lines between steps.
+     *
+     * @param time time since the start of the day [s]
+     * @return salt per wet mass [kg/kg]
+     */
+    public double meanSaltAt(double time) {
+        return at(time, 2);
+    }
+
+    private double at(double time, int column) {
+        int low = 0;
+        int high = steps.size() - 1;
+        while (high - low > 1) {
+            int middle = (low + high) >>> 1;
+            if (steps.get(middle)[0] <= time) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        double[] a = steps.get(low);
+        double[] b = steps.get(high);
+        double share = b[0] > a[0] ? Math.min(1, Math.max(0, (time - a[0]) / (b[0] - a[0]))) : 0;
+        return a[column] + share * (b[column] - a[column]);
+    }
+
+    /**
+     * Returns the times of the recorded core temperatures from a time on.
+     *
+     * @param from time since the start of the day [s]
+     * @return rising times [s]
+     */
+    public double[] times(double from) {
+        return steps.stream().filter(s -> s[0] >= from).mapToDouble(s -> s[0]).toArray();
+    }
+
+    /**
+     * Returns the core temperatures that belong to {@link #times}.
+     *
+     * @param from time since the start of the day [s]
+     * @return temperatures [K]
+     */
+    public double[] coreTemperatures(double from) {
+        return steps.stream().filter(s -> s[0] >= from).mapToDouble(s -> s[1]).toArray();
+    }
+
+    /**
+     * Returns the highest core temperature from a time on.
+     *
+     * @param from time since the start of the day [s]
+     * @return temperature [K]
+     */
+    public double peakCore(double from) {
+        double peak = Double.NEGATIVE_INFINITY;
+        for (double[] step : steps) {
+            peak = step[0] >= from ? Math.max(peak, step[1]) : peak;
+        }
+        return peak;
+    }
+
+    /**
+     * Returns when the core temperature is highest, from a time on.
+     *
+     * @param from time since the start of the day [s]
+     * @return time since the start of the day [s]
+     */
+    public double peakTime(double from) {
+        double peak = Double.NEGATIVE_INFINITY;
+        double time = from;
+        for (double[] step : steps) {
+            if (step[0] >= from && step[1] > peak) {
+                peak = step[1];
+                time = step[0];
+            }
+        }
+        return time;
+    }
+
+    /**
+     * Returns how long the core stays at or above a temperature from a time on.
+     *
+     * @param temperature temperature [K]
+     * @param from time since the start of the day [s]
+     * @return time [s]
+     */
+    public double timeAbove(double temperature, double from) {
+        double sum = 0;
+        for (int i = 1; i < steps.size(); i++) {
+            double[] a = steps.get(i - 1);
+            double[] b = steps.get(i);
+            if (a[0] < from) {
+                continue;
+            }
+            double over = Math.max(a[1], b[1]) - temperature;
+            double span = Math.abs(b[1] - a[1]);
+            if (over > 0) {
+                double share = span > 0 ? Math.min(1, over / span) : 1;
+                sum += share * (b[0] - a[0]);
+            }
+        }
+        return sum;
+    }
+}
