@@ -352,7 +352,8 @@ final class LayerStepper {
                 int c = b + l;
                 double difference =
                         e0 * stageHeat[0][c] + e1 * stageHeat[1][c] + e2 * stageHeat[2][c] + e3 * stageHeat[3][c];
-                // a cell that leaves the freezing range takes its error of enthalpy to where it weighs far more in kelvin
+                // a cell that leaves the freezing range takes its error of enthalpy to where it weighs far more in
+                // kelvin
                 double capacity = Math.min(heat.baseCapacity(c), heat.capacity[c]);
                 double scaled = difference / (capacity * temperatureTolerance);
                 error[l] += scaled * scaled;
