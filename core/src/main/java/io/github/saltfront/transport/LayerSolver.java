@@ -91,6 +91,12 @@ public final class LayerSolver {
         System.arraycopy(stepper.heat.capacity, 0, block.capacity, 0, block.capacity.length);
     }
 
+    /** Makes the conductances those of the present state, whatever was attempted last in a batch. */
+    private void refreshConductances() {
+        stepper.heat.takeTemperatures();
+        stepper.heat.computeConductances(block.water, block.slotSalt);
+    }
+
     /**
      * Runs one stage for all members.
      *
@@ -110,6 +116,7 @@ public final class LayerSolver {
                             + input.faces().size() + ".");
         }
         stepper.begin(inputs);
+        refreshConductances();
         balance.beginStage();
         int running = 0;
         for (int l = 0; l < lanes; l++) {
@@ -138,6 +145,7 @@ public final class LayerSolver {
             commit();
             running = countActive();
         }
+        refreshConductances();
         balance.endStage();
     }
 
