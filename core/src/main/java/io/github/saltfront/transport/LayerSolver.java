@@ -177,8 +177,9 @@ public final class LayerSolver {
         double next = Double.POSITIVE_INFINITY;
         for (int f = 0; f < block.faces; f++) {
             FaceCondition condition = stepper.condition(f, lane);
-            next = Math.min(next, condition.mediumTemperature().nextBreak(now));
-            next = Math.min(next, condition.coefficient().nextBreak(now));
+            // a break that was reached but for round-off lies behind
+            next = Math.min(next, condition.mediumTemperature().nextBreak(now + 1e-9));
+            next = Math.min(next, condition.coefficient().nextBreak(now + 1e-9));
         }
         return next;
     }
