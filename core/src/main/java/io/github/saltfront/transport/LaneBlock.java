@@ -105,7 +105,8 @@ final class LaneBlock {
         for (int l = 0; l < lanes; l++) {
             waterFixed[l] = members.get(l).waterFixed();
         }
-        constantHeat = allZero(dryCapacity[1])
+        constantHeat = !mayFreeze
+                && allZero(dryCapacity[1])
                 && allZero(dryCapacity[2])
                 && allZero(waterCapacity)
                 && allZero(saltCapacity)

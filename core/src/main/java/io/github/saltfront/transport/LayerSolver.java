@@ -95,6 +95,12 @@ public final class LayerSolver {
         System.arraycopy(stepper.heat.capacity, 0, block.capacity, 0, block.capacity.length);
     }
 
+    /** Makes the conductances those of the present state, whatever was attempted last in a batch. */
+    private void refreshConductances() {
+        stepper.heat.takeTemperatures();
+        stepper.heat.computeConductances(block.water, block.slotSalt);
+    }
+
     /**
      * Runs one stage for all members.
      *
@@ -114,6 +120,7 @@ public final class LayerSolver {
                             + input.faces().size() + ".");
         }
         stepper.begin(inputs);
+        refreshConductances();
         balance.beginStage();
         int running = 0;
         for (int l = 0; l < lanes; l++) {
@@ -142,6 +149,7 @@ public final class LayerSolver {
             commit();
             running = countActive();
         }
+        refreshConductances();
         balance.endStage();
     }
 
@@ -173,8 +181,9 @@ public final class LayerSolver {
         double next = Double.POSITIVE_INFINITY;
         for (int f = 0; f < block.faces; f++) {
             FaceCondition condition = stepper.condition(f, lane);
-            next = Math.min(next, condition.mediumTemperature().nextBreak(now));
-            next = Math.min(next, condition.coefficient().nextBreak(now));
+            // a break that was reached but for round-off lies behind
+            next = Math.min(next, condition.mediumTemperature().nextBreak(now + 1e-9));
+            next = Math.min(next, condition.coefficient().nextBreak(now + 1e-9));
         }
         return next;
     }

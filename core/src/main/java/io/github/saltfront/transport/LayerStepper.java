@@ -15,6 +15,9 @@ final class LayerStepper {
     /** Water on the face below which evaporation turns to the meat [kg/m2]; estimate: a tenth of the film. */
     private static final double FILM_SCALE = LaneBlock.FILM_CAPACITY / 10;
 
+    /** Largest place of a stage within a step [-]: just before the end, where a profile may jump. */
+    private static final double LAST_PLACE = 1 - 1e-8;
+
     final LaneBlock block;
     final HeatTerms heat;
     final SaltTerms salt;
@@ -215,7 +218,7 @@ final class LayerStepper {
         for (int f = 0; f < faces; f++) {
             int cell = block.faceCell(f) * lanes;
             for (int l = 0; l < lanes; l++) {
-                evaluateFace(f, l, cell + l, block.stageTime[l] + share * step[l]);
+                evaluateFace(f, l, cell + l, block.stageTime[l] + Math.min(share, LAST_PLACE) * step[l]);
             }
         }
     }
@@ -352,7 +355,10 @@ final class LayerStepper {
                 int c = b + l;
                 double difference =
                         e0 * stageHeat[0][c] + e1 * stageHeat[1][c] + e2 * stageHeat[2][c] + e3 * stageHeat[3][c];
-                double scaled = difference / (heat.baseCapacity(c) * temperatureTolerance);
+                // a cell that leaves the freezing range takes its error of enthalpy to where it weighs far more in
+                // kelvin
+                double capacity = Math.min(heat.baseCapacity(c), heat.capacity[c]);
+                double scaled = difference / (capacity * temperatureTolerance);
                 error[l] += scaled * scaled;
             }
         }
