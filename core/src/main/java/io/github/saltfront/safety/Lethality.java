@@ -11,8 +11,7 @@ import java.util.OptionalDouble;
  *
  * A cook that falls back to 130 F (54.4 C), the upper end of the official come-up range, or below starts again at zero: half a
  * cook today and half tomorrow are no cook, because bacteria may have grown in between. The share reported is that of
- * the best single run. A gap credits nothing; it ends a run if it is longer than {@value #LONGEST_BRIDGED_GAP} s or the clock was
- * lost in it.
+ * the best single run. A gap without readings ends a run too: nothing shows that the piece stayed hot in it.
  *
  * @param share share of the hold by the best single run, not capped [-]; 1 is fulfilled
  * @param logReduction decimal reduction that a fulfilled hold stands for [-]
@@ -20,9 +19,6 @@ import java.util.OptionalDouble;
  * @see "fsis2021, pp. 23-25 (130 F) and 68-71 (interrupted cooks)"
  */
 public record Lethality(double share, double logReduction, OptionalDouble fulfilledAt) {
-    /** Gap after which a run starts again [s]; our estimate: an hour without a reading proves nothing about what lies between. */
-    static final double LONGEST_BRIDGED_GAP = 3600;
-
     /** Upper end of the official come-up range, 130 F [K]. */
     static final double GROWTH_CEILING = Temperature.fromFahrenheit(130);
 
@@ -106,9 +102,7 @@ public record Lethality(double share, double logReduction, OptionalDouble fulfil
 
         @Override
         public void gap(double start, double end, boolean clockLost) {
-            if (clockLost || end - start > LONGEST_BRIDGED_GAP) {
-                current = 0;
-            }
+            current = 0;
         }
 
         Lethality result() {

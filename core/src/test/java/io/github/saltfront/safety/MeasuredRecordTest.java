@@ -75,25 +75,19 @@ class MeasuredRecordTest {
     }
 
     @Test
-    void aGapIsCreditedNothing() {
+    void aGapIsCreditedNothingAndStartsTheHoldAgain() {
         MeasuredRecord gap = exact(log(0, 60, 200, 60, 700, 70, 900, 60));
         MeasuredRecord before = exact(log(0, 60, 200, 60));
         MeasuredRecord after = exact(log(700, 70, 900, 60));
         assertThat(gap.gaps()).isEqualTo(1);
+        assertThat(gap.longestInterval()).isEqualTo(500);
+        assertThat(after.lethality(CHICKEN).share())
+                .isGreaterThan(before.lethality(CHICKEN).share());
         assertThat(gap.lethality(CHICKEN).share())
-                .isEqualTo(
-                        before.lethality(CHICKEN).share()
-                                + after.lethality(CHICKEN).share(),
-                        within(1e-12));
-    }
-
-    @Test
-    void aGapOfMoreThanAnHourStartsTheHoldAgain() {
-        MeasuredRecord shorter = exact(log(0, 60, 200, 60, 3800, 60, 4000, 60));
-        MeasuredRecord longer = exact(log(0, 60, 200, 60, 3801, 60, 4001, 60));
-        double one = 200 / 1650.0;
-        assertThat(shorter.lethality(CHICKEN).share()).isEqualTo(2 * one, within(1e-9));
-        assertThat(longer.lethality(CHICKEN).share()).isEqualTo(one, within(1e-9));
+                .isEqualTo(after.lethality(CHICKEN).share(), within(1e-12));
+        MeasuredRecord longer = new MeasuredRecord(gap.log(), gap.probe(), gap.placement(), 0, 500);
+        assertThat(longer.lethality(CHICKEN).share())
+                .isGreaterThan(after.lethality(CHICKEN).share());
     }
 
     @Test
