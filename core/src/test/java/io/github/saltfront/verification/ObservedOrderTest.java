@@ -84,7 +84,7 @@ class ObservedOrderTest {
                 settings.temperatureTolerance(),
                 settings.saltTolerance(),
                 longest,
-                settings.killRate(),
+                settings.killRates(),
                 settings.denaturation());
         LayerSolver solver = VariablePiece.solver(Resolution.BASE.grid(0), limited);
         TimeProfile warming = new TimeProfile.Approach(Temperature.fromCelsius(5), Temperature.fromCelsius(95), 1500);

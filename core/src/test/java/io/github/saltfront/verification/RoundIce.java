@@ -1,19 +1,19 @@
 package io.github.saltfront.verification;
 
-import io.github.saltfront.transport.IceModel;
+import io.github.saltfront.transport.FrozenState;
 
 /**
  * Ice that forms as in an ideal solution, in the simplest form: freezing point t_f = -1 - 0.3 s (s salt per dry solids in
  * percent), share of frozen water 1 - t_f / t, capacity of the rest constant. Enthalpy is continuous at t_f with the
  * properties of {@link VariablePiece}; figures are round.
  */
-final class RoundIce implements IceModel {
+final class RoundIce implements FrozenState {
     private static final double LATENT = 334_000;
     private static final double BOUND_WATER = 0.3;
     private static final double FROZEN_CAPACITY = 7500;
 
     @Override
-    public double freezingPoint(double water, double salt) {
+    public double upperLimit(double water, double salt) {
         return -1 - 30 * Math.max(salt, 0);
     }
 
@@ -22,7 +22,7 @@ final class RoundIce implements IceModel {
     }
 
     private double atFreezing(double water, double salt) {
-        return liquid(freezingPoint(water, salt), water, salt);
+        return liquid(upperLimit(water, salt), water, salt);
     }
 
     private static double liquid(double t, double w, double s) {
@@ -34,7 +34,7 @@ final class RoundIce implements IceModel {
 
     @Override
     public double enthalpy(double celsius, double water, double salt) {
-        double tf = freezingPoint(water, salt);
+        double tf = upperLimit(water, salt);
         return atFreezing(water, salt)
                 - FROZEN_CAPACITY * (tf - celsius)
                 - LATENT * freezable(water) * (1 - tf / celsius);
@@ -42,7 +42,7 @@ final class RoundIce implements IceModel {
 
     @Override
     public double temperature(double enthalpy, double water, double salt) {
-        double tf = freezingPoint(water, salt);
+        double tf = upperLimit(water, salt);
         double latent = LATENT * freezable(water);
         // with x = tf - t: missing = C x + latent x / (x - tf), a quadratic in x
         double missing = atFreezing(water, salt) - enthalpy;
@@ -53,11 +53,11 @@ final class RoundIce implements IceModel {
 
     @Override
     public double heatCapacity(double celsius, double water, double salt) {
-        return FROZEN_CAPACITY - LATENT * freezable(water) * freezingPoint(water, salt) / (celsius * celsius);
+        return FROZEN_CAPACITY - LATENT * freezable(water) * upperLimit(water, salt) / (celsius * celsius);
     }
 
     @Override
     public double conductivity(double celsius, double water, double salt) {
-        return 0.45 + 0.9 * (1 - freezingPoint(water, salt) / celsius);
+        return 0.45 + 0.9 * (1 - upperLimit(water, salt) / celsius);
     }
 }

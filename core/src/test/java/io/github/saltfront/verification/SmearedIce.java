@@ -1,9 +1,9 @@
 package io.github.saltfront.verification;
 
-import io.github.saltfront.transport.IceModel;
+import io.github.saltfront.transport.FrozenState;
 
 /** Latent heat spread evenly over an interval below the freezing point; constant properties on both sides of it. */
-final class SmearedIce implements IceModel {
+final class SmearedIce implements FrozenState {
     private final FreezingChecks.Phases phases;
     private final double width;
     private final double wet;
@@ -30,7 +30,7 @@ final class SmearedIce implements IceModel {
     }
 
     @Override
-    public double freezingPoint(double water, double salt) {
+    public double upperLimit(double water, double salt) {
         return phases.freezing();
     }
 

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import io.github.saltfront.shape.LayerGrid;
 import io.github.saltfront.transport.FaceCondition;
-import io.github.saltfront.transport.IceModel;
+import io.github.saltfront.transport.FrozenState;
 import io.github.saltfront.transport.LayerSolver;
 import io.github.saltfront.transport.Member;
 import io.github.saltfront.transport.SaltSource;
@@ -28,7 +28,7 @@ class SolverIdentityTest {
             SolverSettings.DEFAULT.withKinetics(TestKinetics::killRate, new TestKinetics());
 
     private static Member member(double extent, double start, boolean fixed) {
-        return VariablePiece.member(extent, start, 0.002, fixed, IceModel.NONE);
+        return VariablePiece.member(extent, start, 0.002, fixed, FrozenState.NONE);
     }
 
     private static void run(LayerSolver solver, List<List<StageInput>> days) {
@@ -145,12 +145,12 @@ class SolverIdentityTest {
     @ParameterizedTest
     @ValueSource(doubles = {0, 0.8, 1, 2})
     void energySaltAndWaterAreKeptToRoundOffOverADay(double exponent) {
-        assertBalanced(LayerGrid.symmetric(exponent, 40, 1.0 / 160), 1, 5, IceModel.NONE);
+        assertBalanced(LayerGrid.symmetric(exponent, 40, 1.0 / 160), 1, 5, FrozenState.NONE);
     }
 
     @Test
     void balancesHoldWithTwoFaces() {
-        assertBalanced(LayerGrid.twoFaced(40, 1.0 / 160), 2, 5, IceModel.NONE);
+        assertBalanced(LayerGrid.twoFaced(40, 1.0 / 160), 2, 5, FrozenState.NONE);
     }
 
     @Test
@@ -158,7 +158,7 @@ class SolverIdentityTest {
         assertBalanced(LayerGrid.symmetric(1, 40, 1.0 / 160), 1, -18, new RoundIce());
     }
 
-    private static void assertBalanced(LayerGrid grid, int faces, double startC, IceModel ice) {
+    private static void assertBalanced(LayerGrid grid, int faces, double startC, FrozenState ice) {
         Member member = VariablePiece.member(0.02, startC, 0.002, false, ice);
         LayerSolver solver = new LayerSolver(grid, List.of(member), KINETICS);
         run(solver, List.of(Days.whole(faces, 0.06, 0.2, 180)));

@@ -1,8 +1,8 @@
 package io.github.saltfront.verification;
 
 import io.github.saltfront.shape.LayerGrid;
+import io.github.saltfront.transport.FrozenState;
 import io.github.saltfront.transport.HeatProperties;
-import io.github.saltfront.transport.IceModel;
 import io.github.saltfront.transport.InitialState;
 import io.github.saltfront.transport.LayerSolver;
 import io.github.saltfront.transport.Member;
@@ -19,7 +19,7 @@ final class VariablePiece {
 
     private VariablePiece() {}
 
-    static HeatProperties heat(IceModel ice) {
+    static HeatProperties heat(FrozenState ice) {
         return new HeatProperties(
                 DRY_DENSITY,
                 WATER,
@@ -31,7 +31,7 @@ final class VariablePiece {
                 ice);
     }
 
-    static Member member(double extent, double startC, double salt, boolean waterFixed, IceModel ice) {
+    static Member member(double extent, double startC, double salt, boolean waterFixed, FrozenState ice) {
         return new Member(
                 extent,
                 1,
@@ -42,6 +42,6 @@ final class VariablePiece {
     }
 
     static LayerSolver solver(LayerGrid grid, SolverSettings settings) {
-        return new LayerSolver(grid, List.of(member(EXTENT, 5, 0, true, IceModel.NONE)), settings);
+        return new LayerSolver(grid, List.of(member(EXTENT, 5, 0, true, FrozenState.NONE)), settings);
     }
 }
