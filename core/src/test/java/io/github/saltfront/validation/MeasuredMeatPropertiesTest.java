@@ -72,22 +72,12 @@ class MeasuredMeatPropertiesTest {
         assertThat(conductivity(TURKEY, new Levy1981(), 80) / 0.464).isBetween(1.10, 1.13);
     }
 
+    /** Mean absolute error over -40 to -10 and 0 to 20 C: 3.1, 3.8 and 18.6 %. */
     @Test
-    void levyIsCloserToTheMeasurementsThanItsRivals() {
+    void levyIsCloserToChickenBreastThanItsRivals() {
         double levy = meanError(new Levy1981());
         double maxwell = meanError(new MaxwellEucken());
         double parallel = meanError(new Parallel());
-        System.out.println("CMP " + levy + " " + maxwell + " " + parallel);
-        for (double t : new double[] {-40, -30, -20, -10, 0, 10, 20}) {
-            double m = t < 0 ? 1.07 - 0.0149 * t - 1.04e-4 * t * t : 0.476 + 0.00060 * t;
-            System.out.printf(
-                    "CMP %s %.3f %.3f %.3f %.3f%n",
-                    t,
-                    m,
-                    conductivity(CHICKEN_BREAST, new Levy1981(), t),
-                    conductivity(CHICKEN_BREAST, new MaxwellEucken(), t),
-                    conductivity(CHICKEN_BREAST, new Parallel(), t));
-        }
         assertThat(levy).isLessThan(maxwell);
         assertThat(maxwell).isLessThan(parallel);
     }
@@ -154,7 +144,6 @@ class MeasuredMeatPropertiesTest {
                         - meat.enthalpy(Temperature.fromCelsius(-30), perSolids, 0))
                 / (1 + perSolids)
                 / 1000;
-        System.out.println("CMP thaw " + heat + " " + (warm - cold));
         assertThat(heat).isCloseTo(warm - cold, within(0.10 * (warm - cold)));
     }
 

@@ -227,14 +227,16 @@ class MoistAirTablesTest {
         assertThat(DryAir.prandtl(500)).isCloseTo(0.684, within(0.01));
     }
 
-    /** Known miss: the reference range 0.87 to 0.90 rests on a diffusivity 4 % higher, from memory; see the decision record. */
+    /**
+     * Known miss: the published range 0.87 to 0.90 was computed with a diffusivity of 2.26e-5 m2/s at 0 C, from memory. With it
+     * the range is met; with the 2.178e-5 of Massman the factor is 2.5 % higher, 0.90 to 0.91.
+     */
     @Test
-    void lewisFactorLiesJustAboveTheRangeComputedWithAHigherDiffusivity() {
+    void lewisFactorLiesAboveTheRangeComputedWithAHigherDiffusivity() {
         for (double t = 20; t <= 150; t += 10) {
             double factor = Massman1998.lewisFactor(Temperature.fromCelsius(t));
-            // the ratio of the two diffusivities at 0 C, 2.26 / 2.178, to the power 2/3 is 1.025
-            assertThat(factor / 1.025).as("at " + t).isBetween(0.865, 0.905);
-            assertThat(factor).isGreaterThan(0.90);
+            assertThat(factor * Math.pow(2.178 / 2.26, 2 / 3.0)).as("at " + t).isBetween(0.87, 0.90);
+            assertThat(factor).as("at " + t).isBetween(0.90, 0.91);
         }
     }
 
