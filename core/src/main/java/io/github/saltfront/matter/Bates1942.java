@@ -7,8 +7,8 @@ import io.github.saltfront.units.Checks;
  *
  * <pre>Bx = 182.46007 SG^3 - 775.68212 SG^2 + 1262.7794 SG - 669.56218, SG at 20/20 degrees</pre>
  *
- * <p>Validity: 0 to 0.40 kg/kg sugar; outside it the methods throw. The polynomial reads 0.004 % sugar for water itself
- * (-0.00483 Bx), less than half a unit of the printed digits.
+ * <p>Validity: 0 to 0.40 kg/kg sugar; outside it the methods throw. The polynomial reads -0.0048 Bx for water itself, so
+ * that the specific gravity of no sugar is 1.00002, two units of the fifth decimal too high.
  *
  * @see "bates1942, NBS Circular 440, polynomial through the table of specific gravity"
  */

@@ -12,7 +12,7 @@ import io.github.saltfront.units.Temperature;
  * b = (p / 1 MPa)^(1/4), s = T + n9 / (T - n10)
  * </pre>
  *
- * <p>Validity: 273.15 to 647.096 K (611.213 Pa to 22.064 MPa); outside it the methods throw.
+ * <p>Validity: 0 degrees Celsius to 647.096 K (611.213 Pa to 22.064 MPa); outside it the methods throw.
  *
  * @see "iapws2012, R7-97(2012), equations 29 to 31"
  */

@@ -23,7 +23,7 @@ import io.github.saltfront.units.Temperature;
  * water, then the dry phase is dispersed in the wet one.
  *
  * <p>Added salt counts as ash, in default of a better value for salt inside meat. At 2 % salt this sets the density
- * about 0.3 % low.
+ * about 0.2 % low.
  *
  * <p>Validity: -40 to 150 degrees Celsius, the range of the components; up to 300 degrees the polynomials are
  * extrapolated ({@link #isPublishedAt} tells), outside -40 to 300 degrees the methods throw. Melting of fat and heat of

@@ -158,8 +158,8 @@ public final class MoistAir {
     }
 
     /**
-     * Returns the thermodynamic wet bulb temperature [K]. At 0 degrees Celsius the bulb freezes and the relation jumps; air in
-     * the small gap gets 0 degrees.
+     * Returns the thermodynamic wet bulb temperature [K]. Near 0 degrees Celsius both a wet and an iced bulb can be in balance;
+     * the wet one is returned if it is not below 0 degrees.
      *
      * @param temperature dry bulb temperature [K], up to 400 degrees Celsius
      * @param humidityRatio vapor per dry air [kg/kg], not above saturation
@@ -175,7 +175,13 @@ public final class MoistAir {
         Checks.require(
                 temperature >= boiling || vapor <= WaterVapor.saturationPressure(temperature) * (1 + 1e-12),
                 "humidity ratio must not exceed saturation at " + temperature + " K, got " + humidityRatio + " kg/kg.");
-        double low = Math.min(LOWEST, high);
+        double low = LOWEST;
+        double ice = Temperature.ZERO_CELSIUS;
+        if (high >= ice && humidityRatioFromWetBulb(temperature, ice, pressure) <= humidityRatio) {
+            low = ice;
+        } else {
+            high = Math.min(high, Math.nextDown(ice));
+        }
         for (int i = 0; i < BISECTIONS; i++) {
             double middle = 0.5 * (low + high);
             if (humidityRatioFromWetBulb(temperature, middle, pressure) < humidityRatio) {

@@ -7,8 +7,7 @@ import io.github.saltfront.units.Temperature;
  *
  * <pre>D25 = 2 D+ D- / (D+ + D-) = 1.611e-9 m2/s,  D = D25 (T / 298.15 K) mu25 / mu(T)</pre>
  *
- * <p>with the viscosity of {@link Patek2009Viscosity}, whose range it shares. At 20 % salt the true coefficient is a few
- * percent lower.
+ * <p>with the viscosity of {@link Patek2009Viscosity}, whose range it shares.
  *
  * @see "crc2005, ionic conductivity and diffusion at infinite dilution (D+ 1.334e-9, D- 2.032e-9 m2/s at 25 C)"
  */

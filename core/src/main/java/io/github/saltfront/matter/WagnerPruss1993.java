@@ -13,7 +13,7 @@ import io.github.saltfront.units.Temperature;
  * h'' - h' = T (1/rho'' - 1/rho') dp/dT                                     (Clapeyron)
  * </pre>
  *
- * <p>Validity: 273.16 to 647.096 K. The methods accept 273.15 K too and throw outside.
+ * <p>Validity: 273.16 to 647.096 K. The methods accept 0 degrees Celsius too and throw outside.
  *
  * @see "wagner1993, equations 1, 2 and 3"
  */

@@ -9,6 +9,7 @@ import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -20,9 +21,9 @@ class MeatThermalPropertiesTest {
 
     @Property
     void temperatureIsTheInverseOfEnthalpy(
-            @ForAll @DoubleRange(min = -40, max = 300) double t,
-            @ForAll @DoubleRange(min = 0, max = 6) double water,
-            @ForAll @DoubleRange(min = 0, max = 0.4) double salt,
+            @ForAll @DoubleRange(min = -40, max = 300) @Scale(6) double t,
+            @ForAll @DoubleRange(min = 0, max = 6) @Scale(6) double water,
+            @ForAll @DoubleRange(min = 0, max = 0.4) @Scale(6) double salt,
             @ForAll boolean tchigeov) {
         MeatThermalProperties meat = tchigeov ? LEAN.withIceModel(new Tchigeov1979()) : LEAN;
         double temperature = Temperature.fromCelsius(t);
@@ -32,9 +33,9 @@ class MeatThermalPropertiesTest {
 
     @Property
     void heatCapacityIsTheDerivativeOfEnthalpy(
-            @ForAll @DoubleRange(min = -39.9, max = 299.9) double t,
-            @ForAll @DoubleRange(min = 0, max = 6) double water,
-            @ForAll @DoubleRange(min = 0, max = 0.4) double salt,
+            @ForAll @DoubleRange(min = -39.9, max = 299.9) @Scale(6) double t,
+            @ForAll @DoubleRange(min = 0, max = 6) @Scale(6) double water,
+            @ForAll @DoubleRange(min = 0, max = 0.4) @Scale(6) double salt,
             @ForAll boolean tchigeov) {
         MeatThermalProperties meat = tchigeov ? LEAN.withIceModel(new Tchigeov1979()) : LEAN;
         double temperature = Temperature.fromCelsius(t);
@@ -53,7 +54,8 @@ class MeatThermalPropertiesTest {
 
     @Property
     void enthalpyIsContinuousAtTheFreezingPointAndAtZeroCelsius(
-            @ForAll @DoubleRange(min = 0, max = 6) double water, @ForAll @DoubleRange(min = 0, max = 0.4) double salt) {
+            @ForAll @DoubleRange(min = 0, max = 6) @Scale(6) double water,
+            @ForAll @DoubleRange(min = 0, max = 0.4) @Scale(6) double salt) {
         double tiny = 1e-9;
         for (double at : new double[] {LEAN.initialFreezingPoint(water, salt), Temperature.ZERO_CELSIUS}) {
             double below = LEAN.enthalpy(at - tiny, water, salt);
@@ -66,25 +68,26 @@ class MeatThermalPropertiesTest {
 
     @Property
     void enthalpyRisesWithTemperature(
-            @ForAll @DoubleRange(min = -40, max = 299) double t,
-            @ForAll @DoubleRange(min = 0, max = 6) double water,
-            @ForAll @DoubleRange(min = 0, max = 0.4) double salt) {
+            @ForAll @DoubleRange(min = -40, max = 299) @Scale(6) double t,
+            @ForAll @DoubleRange(min = 0, max = 6) @Scale(6) double water,
+            @ForAll @DoubleRange(min = 0, max = 0.4) @Scale(6) double salt) {
         assertThat(LEAN.heatCapacityPerSolids(Temperature.fromCelsius(t), water, salt))
                 .isPositive();
     }
 
     @Property
     void iceNeverExceedsTheFreeWater(
-            @ForAll @DoubleRange(min = -40, max = 20) double t, @ForAll @DoubleRange(min = 0, max = 6) double water) {
+            @ForAll @DoubleRange(min = -40, max = 20) @Scale(6) double t,
+            @ForAll @DoubleRange(min = 0, max = 6) @Scale(6) double water) {
         double ice = LEAN.icePerSolids(Temperature.fromCelsius(t), water, 0);
         assertThat(ice).isBetween(0.0, Math.max(0, water - LEAN.boundWaterPerSolids()));
     }
 
     @Property
     void conductivityModelsLieBetweenTheirBounds(
-            @ForAll @DoubleRange(min = 0.1, max = 3) double first,
-            @ForAll @DoubleRange(min = 0.1, max = 3) double second,
-            @ForAll @DoubleRange(min = 0, max = 1) double volume) {
+            @ForAll @DoubleRange(min = 0.1, max = 3) @Scale(6) double first,
+            @ForAll @DoubleRange(min = 0.1, max = 3) @Scale(6) double second,
+            @ForAll @DoubleRange(min = 0, max = 1) @Scale(6) double volume) {
         double low = new Series().mix(first, second, volume) * (1 - 1e-12);
         double high = new Parallel().mix(first, second, volume) * (1 + 1e-12);
         assertThat(new Levy1981().mix(first, second, volume)).isBetween(low, high);
@@ -93,9 +96,9 @@ class MeatThermalPropertiesTest {
 
     @Property
     void levyDoesNotCareWhichPhaseIsContinuous(
-            @ForAll @DoubleRange(min = 0.1, max = 3) double first,
-            @ForAll @DoubleRange(min = 0.1, max = 3) double second,
-            @ForAll @DoubleRange(min = 0, max = 1) double volume) {
+            @ForAll @DoubleRange(min = 0.1, max = 3) @Scale(6) double first,
+            @ForAll @DoubleRange(min = 0.1, max = 3) @Scale(6) double second,
+            @ForAll @DoubleRange(min = 0, max = 1) @Scale(6) double volume) {
         double k = new Levy1981().mix(first, second, volume);
         assertThat(new Levy1981().mix(second, first, 1 - volume)).isCloseTo(k, within(1e-9 * k));
     }

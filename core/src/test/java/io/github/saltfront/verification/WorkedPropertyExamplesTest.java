@@ -150,7 +150,7 @@ class WorkedPropertyExamplesTest {
             double sum = sum(printed);
             MeatThermalProperties meat =
                     properties(printed).withFreezingPointModel(freezingPoint(row.text("conditions")));
-            String[] values = row.text("value").split(" / ");
+            String[] values = row.text("value").split(" / ", -1);
             double tchigeov =
                     meat.withIceModel(new Tchigeov1979()).iceFraction(temperature(row), water(printed), 0) * sum;
             double miles = meat.withIceModel(new Miles1974()).iceFraction(temperature(row), water(printed), 0) * sum;
@@ -220,7 +220,7 @@ class WorkedPropertyExamplesTest {
         Map<String, double[]> found = new HashMap<>();
         for (CsvTable.Row row : TABLE.rows()) {
             if (row.text("quantity").startsWith("composition %")) {
-                String[] cells = row.text("value").split("/");
+                String[] cells = row.text("value").split("/", -1);
                 double[] x = new double[cells.length];
                 for (int i = 0; i < x.length; i++) {
                     x[i] = Double.parseDouble(cells[i]) / 100;
