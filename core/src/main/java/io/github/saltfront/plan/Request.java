@@ -1,0 +1,149 @@
+package io.github.saltfront.plan;
+
+import io.github.saltfront.catalog.Appliance;
+import io.github.saltfront.catalog.Cut;
+import io.github.saltfront.catalog.SaltForm;
+import io.github.saltfront.shape.Shape;
+import io.github.saltfront.units.Checks;
+import java.time.ZonedDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What a cook has and wants, in SI units.
+ *
+ * @param food the meat on the board
+ * @param salting what salt there is and how it may be used
+ * @param cook how it is cooked
+ * @param taste what is liked
+ * @param timing when it is
+ * @param guests who eats
+ * @param assumptions what was not said and is assumed
+ */
+public record Request(
+        Food food,
+        Salting salting,
+        Cook cook,
+        Taste taste,
+        Timing timing,
+        Guests guests,
+        List<Assumption> assumptions) {
+
+    /** Copies the list. */
+    public Request {
+        assumptions = List.copyOf(assumptions);
+    }
+
+    /**
+     * Something that was not said and is assumed.
+     *
+     * @param field field of the request
+     * @param value assumed value, for people
+     * @param reason why, or the source
+     */
+    public record Assumption(String field, String value, String reason) {}
+
+    /**
+     * The meat on the board.
+     *
+     * @param cut the cut, if it is one of the catalog
+     * @param meat what the models need to know of it
+     * @param shape shape of one piece
+     * @param pieces number of pieces
+     * @param pieceMass mass of one piece [kg]
+     * @param edibleShare share of the mass that takes salt: all but bone [-]
+     * @param startTemperature temperature of the meat [K]
+     */
+    public record Food(
+            Optional<Cut> cut,
+            MeatModel meat,
+            Shape shape,
+            int pieces,
+            double pieceMass,
+            double edibleShare,
+            double startTemperature) {
+        /** Checks the values. */
+        public Food {
+            Checks.requireInRange("number of pieces", pieces, 1, 500, "-");
+            Checks.requireInRange("mass of one piece", pieceMass, 0.005, 40, "kg");
+            Checks.requireInRange("edible share", edibleShare, 0.1, 1, "-");
+        }
+
+        /** Returns the mass of all pieces [kg]. */
+        public double mass() {
+            return pieces * pieceMass;
+        }
+    }
+
+    /** How the meat may be salted. */
+    public enum Treatment {
+        /** Let the program choose. */
+        AUTO,
+        /** Soak in salt water. */
+        WET_BRINE,
+        /** Salt on the surface, then wait uncovered in the refrigerator. */
+        DRY_SALT,
+        /** Salt on the surface just before the heat. */
+        SURFACE_SALT,
+        /** No salt beforehand. */
+        NONE
+    }
+
+    /**
+     * What salt there is and how it may be used.
+     *
+     * @param treatment wish
+     * @param salt salt at hand
+     * @param strength strength of the brine as salt per mass of water [kg/kg], if it is given
+     * @param time time of salting [s], if it is given
+     * @param waterPerMeat water of the brine per mass of meat [kg/kg]
+     * @param refrigerator temperature of the refrigerator [K]
+     */
+    public record Salting(
+            Treatment treatment,
+            SaltForm salt,
+            OptionalDouble strength,
+            OptionalDouble time,
+            double waterPerMeat,
+            double refrigerator) {
+        /** Checks the values. */
+        public Salting {
+            Checks.requireInRange("water per mass of meat", waterPerMeat, 0.2, 20, "kg/kg");
+        }
+    }
+
+    /**
+     * How it is cooked.
+     *
+     * @param appliance appliance
+     * @param setting temperature it is set to [K]
+     * @param altitude height above the sea [m]
+     */
+    public record Cook(Appliance appliance, double setting, double altitude) {}
+
+    /**
+     * What is liked.
+     *
+     * @param rawSalt mean salt of the raw salted meat to aim at, native salt included [kg/kg]
+     * @param core core temperature to serve at, if it is given [K]
+     */
+    public record Taste(double rawSalt, OptionalDouble core) {}
+
+    /**
+     * When it is.
+     *
+     * @param now present time
+     * @param serve time to serve; empty for as soon as possible
+     */
+    public record Timing(ZonedDateTime now, Optional<ZonedDateTime> serve) {}
+
+    /**
+     * Who eats.
+     *
+     * @param count number of guests
+     * @param vulnerable whether any is pregnant, a small child, old, or of weak immunity
+     * @param kitchen whose kitchen it is
+     */
+    public record Guests(int count, boolean vulnerable, io.github.saltfront.safety.Kitchen kitchen) {}
+}
