@@ -32,15 +32,8 @@ public record Soak(
         double temperature,
         double partition,
         double skinResistance) {
-    private static final double SKIN_THICKNESS = 1.5e-3;
-    private static final double SKIN_DIFFUSIVITY = 3e-11;
-    private static final double SKIN_WATER_PER_VOLUME = 0.54 * 1000;
-
-    /**
-     * Resistance of poultry skin with its fat [m2.s/kg]: 1.5 mm at 3e-11 m2/s and 54 % water. An engineering guess with a band of
-     * 3e-13 to 1e-10 m2/s; only fish skin was ever measured (cookery1992).
-     */
-    public static final double SKIN_RESISTANCE = SKIN_THICKNESS / (SKIN_DIFFUSIVITY * SKIN_WATER_PER_VOLUME);
+    /** Resistance of poultry skin with its fat [m2.s/kg]; an engineering guess, only fish skin was ever measured. */
+    public static final double SKIN_RESISTANCE = SkinBarrier.RESISTANCE;
 
     /** Most of what free water lets through [-]; meat cannot be faster. */
     private static final double CAP = 0.85;
@@ -102,7 +95,8 @@ public record Soak(
                 new InitialState(temperature, parts.water() / solids, salt / solids),
                 MeatHeat.of(composition),
                 new SaltProperties(capped, 0, partition, 1, skinResistance),
-                false);
+                false,
+                1);
     }
 
     Member member(double diffusivity) {
