@@ -45,7 +45,7 @@ public final class DayEnsemble {
     private static final double START_SPREAD = 2;
 
     /** Partition of salt between the water of meat and brine [-]; judgement of the salt reference, no measurement. */
-    private static final Band PARTITION = new Band(0.85, 0.95, 1.05);
+    static final Band PARTITION = new Band(0.85, 0.95, 1.05);
 
     /** Cap on the diffusion coefficient of salt at 5 degrees Celsius: 0.85 of that in free water [m2/s]. */
     private static final double DIFFUSIVITY_CAP = 7.5e-10;

@@ -1,0 +1,90 @@
+package io.github.saltfront.plan;
+
+import io.github.saltfront.catalog.Appliance;
+import io.github.saltfront.units.Temperature;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+
+/** Steps in time: counted back from serving, or forward from now. */
+final class Clock {
+    private static final double PREHEAT = 20 * 60;
+    private static final double DRYING = 10 * 60;
+
+    private Clock() {}
+
+    static List<Plan.Step> steps(Request request, Plan.SaltPlan salting, Plan.CookPlan cooking, CookStages stages) {
+        double cook = Math.ceil(cooking.timeToPull().high() / 60) * 60;
+        double rest = stages.rest();
+        boolean salted = salting.time() > 0;
+        double before = salted ? salting.time() + DRYING : 0;
+        double preheat = request.cook().appliance().medium() == Appliance.Medium.AIR ? PREHEAT : PREHEAT / 2;
+        double wholeBeforeCook = Math.max(before, preheat);
+        ZonedDateTime start;
+        if (request.timing().serve().isPresent()) {
+            ZonedDateTime serve = request.timing().serve().get();
+            start = serve.minusSeconds((long) (wholeBeforeCook + cook + rest));
+            if (start.isBefore(request.timing().now())) {
+                ZonedDateTime possible = request.timing().now().plusSeconds((long) (wholeBeforeCook + cook + rest));
+                throw new PlanningException(
+                        "serve",
+                        "the time to serve is too soon for this plan. Possible instead: serve "
+                                + possible.plusMinutes(1)
+                                        .withSecond(0)
+                                        .withNano(0)
+                                        .toLocalDateTime() + " or later.");
+            }
+        } else {
+            start = request.timing().now();
+        }
+        ZonedDateTime cookStart = start.plusSeconds((long) wholeBeforeCook);
+        List<Plan.Step> steps = new ArrayList<>();
+        if (salted) {
+            ZonedDateTime saltStart = cookStart.minusSeconds((long) before);
+            steps.add(new Plan.Step(saltStart, saltWords(salting), true));
+            steps.add(new Plan.Step(cookStart.minusSeconds((long) DRYING), dryWords(salting), true));
+        }
+        if (salting.treatment() == Request.Treatment.SURFACE_SALT) {
+            steps.add(new Plan.Step(cookStart.minusMinutes(2), "Salt the outside.", true));
+        }
+        steps.add(new Plan.Step(
+                cookStart.minusSeconds((long) preheat),
+                String.format(
+                        Locale.ROOT,
+                        "Heat the %s to %.0f °C.",
+                        request.cook().appliance().name().toLowerCase(Locale.ROOT),
+                        Temperature.toCelsius(request.cook().setting())),
+                true));
+        steps.add(new Plan.Step(cookStart, "Start cooking, thermometer in the thickest part.", true));
+        ZonedDateTime earliest =
+                cookStart.plusSeconds((long) cooking.timeToPull().low());
+        steps.add(new Plan.Step(
+                earliest,
+                stages.isBath()
+                        ? "From now on it may be done."
+                        : String.format(
+                                Locale.ROOT,
+                                "From now on it may show %.1f °C: watch it, and take it out then.",
+                                Temperature.toCelsius(cooking.pullTemperature())),
+                false));
+        steps.add(new Plan.Step(
+                cookStart.plusSeconds((long) cook), "By now it should be out, resting uncovered.", false));
+        steps.add(new Plan.Step(cookStart.plusSeconds((long) (cook + rest)), "Serve.", true));
+        steps.sort(Comparator.comparing(Plan.Step::time));
+        return List.copyOf(steps);
+    }
+
+    private static String saltWords(Plan.SaltPlan salting) {
+        return salting.treatment() == Request.Treatment.WET_BRINE
+                ? "Put the meat into the brine, in the refrigerator."
+                : "Salt the meat all over and lay it uncovered in the refrigerator.";
+    }
+
+    private static String dryWords(Plan.SaltPlan salting) {
+        return salting.treatment() == Request.Treatment.WET_BRINE
+                ? "Take it out, pour the brine away, pat the meat dry. Do not rinse."
+                : "Take it out; pat it dry if it is wet. Do not rinse.";
+    }
+}

@@ -1,0 +1,215 @@
+package io.github.saltfront.plan;
+
+import io.github.saltfront.quality.JuiceLoss;
+import io.github.saltfront.quality.KajitaniJuice;
+import io.github.saltfront.safety.Caution;
+import io.github.saltfront.safety.HoldTable;
+import io.github.saltfront.safety.LimitCheck;
+import io.github.saltfront.safety.OfficialLimits;
+import io.github.saltfront.safety.PredictedKill;
+import io.github.saltfront.safety.SafetyRule;
+import io.github.saltfront.safety.TemperatureHistory;
+import io.github.saltfront.transport.SaltExchange;
+import io.github.saltfront.transport.SolverSettings;
+import io.github.saltfront.units.Temperature;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.concurrent.Executor;
+
+/**
+ * From a request to a plan: chooses the salting, finds the soak window and the pull temperature on an ensemble, and reads
+ * everything else off the same ensemble carried through the whole day. The pull temperature is the lowest that gives the wished
+ * core by carry-over and, at the lower end of the ensemble, fulfills the official requirement at the worst place.
+ */
+public final class Planner {
+    /** Members of the ensemble that plans are read off. */
+    public static final int MEMBERS = 200;
+
+    /** Members of the smaller ensemble that searches. */
+    static final int SEARCH_MEMBERS = 40;
+
+    /** Share of the ensemble that must meet the official requirement [-]. */
+    static final double SAFE_SHARE = 0.95;
+
+    /** Accuracy of the pull temperature [K]: what a kitchen thermometer shows. */
+    private static final double PULL_STEP = 0.5;
+
+    private static final double HOTTEST_PULL = 95;
+
+    private final SolverSettings settings;
+    private final Request request;
+    private final SafetyRule rule;
+    private final Executor executor;
+    private final long seed;
+
+    private Planner(Request request, Executor executor, long seed) {
+        this.request = request;
+        this.executor = executor;
+        this.seed = seed;
+        rule = new SafetyRule(
+                request.food().meat().safety(),
+                OptionalDouble.of(request.food().meat().composition().fat()),
+                request.guests().vulnerable(),
+                request.guests().kitchen());
+        HoldTable table = rule.holdTable();
+        settings = SolverSettings.DEFAULT.withTolerances(0.02, 5e-5).withKinetics(table::rate, new KajitaniJuice());
+    }
+
+    /**
+     * Plans.
+     *
+     * @param request the request
+     * @param executor where to run parts of the ensemble; has no effect on the numbers
+     * @param seed seed of the ensemble; the same seed gives the same plan
+     * @return the plan
+     * @throws PlanningException if the request cannot be met
+     */
+    public static Plan plan(Request request, Executor executor, long seed) {
+        return new Planner(request, executor, seed).plan();
+    }
+
+    private Plan plan() {
+        CookStages stages = new CookStages(request, rule);
+        List<Draw> few = Draw.ensemble(SEARCH_MEMBERS, seed + 1);
+        PullSearch search = new PullSearch(request, rule, stages, ensemble(few), executor);
+        PullSearch.Found found = search.find();
+        SaltChooser chooser = new SaltChooser(request, executor, seed, found.cookTimeHigh() + stages.rest());
+        Plan.SaltPlan salting = chooser.choose();
+
+        List<Draw> draws = Draw.ensemble(MEMBERS, seed);
+        DayEnsemble ensemble = ensemble(draws);
+        double pull = found.pullTemperature();
+        List<MemberDay> days = run(ensemble, salting, stages, pull);
+        for (int i = 0; i < 6 && !isSafe(days) && pull < Temperature.fromCelsius(HOTTEST_PULL); i++) {
+            pull += PULL_STEP;
+            days = run(ensemble, salting, stages, pull);
+        }
+        Plan.CookPlan cooking = cookPlan(days, pull, found, stages);
+        Plan.Result result = result(days);
+        List<Plan.Step> clock = Clock.steps(request, salting, cooking, stages);
+        return new Plan(request, salting, cooking, result, clock, cautions(salting), MEMBERS, seed);
+    }
+
+    private DayEnsemble ensemble(List<Draw> draws) {
+        return new DayEnsemble(
+                request.food().meat(), request.food().shape(), request.food().startTemperature(), draws, settings);
+    }
+
+    private List<MemberDay> run(DayEnsemble ensemble, Plan.SaltPlan salting, CookStages stages, double pull) {
+        List<DayEnsemble.StageFor> day = new ArrayList<>(SaltStages.of(request, salting));
+        boolean onSurface = salting.treatment() == Request.Treatment.SURFACE_SALT && salting.salt() > 0;
+        day.add(stages.heat(pull, onSurface ? SaltStages.dose(request, salting.salt()) : SaltExchange.NONE));
+        day.add(stages.restStage());
+        return ensemble.run(day, executor);
+    }
+
+    private boolean isSafe(List<MemberDay> days) {
+        return PullSearch.meets(days, rule);
+    }
+
+    private Plan.CookPlan cookPlan(List<MemberDay> days, double pull, PullSearch.Found found, CookStages stages) {
+        int n = days.size();
+        double[] time = new double[n];
+        double[] peak = new double[n];
+        double[] timeToPeak = new double[n];
+        double[] near = new double[n];
+        double[] hold = new double[n];
+        for (int i = 0; i < n; i++) {
+            MemberDay day = days.get(i);
+            MemberDay.StageEnd heat = day.end(CookStages.HEAT);
+            time[i] = heat.end() - heat.start();
+            peak[i] = day.peakCore(heat.end());
+            timeToPeak[i] = day.peakTime(heat.end()) - heat.end();
+            near[i] = day.timeAbove(heat.coreTemperature() - 1, heat.end());
+            hold[i] = day.end(CookStages.REST).leastKill();
+        }
+        Interval peaks = Interval.of(peak);
+        OptionalDouble required = rule.holdTable().requiredHold(peaks.median());
+        return new Plan.CookPlan(
+                pull,
+                found.wished(),
+                found.reasons(pull),
+                Interval.of(time),
+                peaks,
+                Interval.of(timeToPeak),
+                Interval.of(near),
+                stages.rest(),
+                Interval.of(hold),
+                required.isPresent() ? Optional.of(required.getAsDouble()) : Optional.empty(),
+                rule.judge(predicted(days, hold)));
+    }
+
+    /** The lower end: the share of the hold that all but a twentieth exceed, and a member near that end for the rest. */
+    private PredictedKill predicted(List<MemberDay> days, double[] hold) {
+        double[] sorted = hold.clone();
+        Arrays.sort(sorted);
+        double low = Interval.quantile(sorted, 1 - SAFE_SHARE);
+        int meeting = 0;
+        boolean comeUp = true;
+        for (MemberDay day : days) {
+            TemperatureHistory history = PullSearch.history(day);
+            meeting += rule.consumerMinimum().isMetBy(history) ? 1 : 0;
+            comeUp &= OfficialLimits.comeUp(history).outcome() != LimitCheck.Outcome.FAIL;
+        }
+        return new PredictedKill(low, meeting >= SAFE_SHARE * days.size(), true, comeUp);
+    }
+
+    private Plan.Result result(List<MemberDay> days) {
+        int n = days.size();
+        double[] raw = new double[n];
+        double[] mean = new double[n];
+        double[] outer = new double[n];
+        double[] core = new double[n];
+        double[] gain = new double[n];
+        double[] loss = new double[n];
+        double[] evaporated = new double[n];
+        for (int i = 0; i < n; i++) {
+            List<MemberDay.StageEnd> ends = days.get(i).ends();
+            MemberDay.StageEnd before = ends.get(Math.max(0, ends.size() - 3));
+            MemberDay.StageEnd served = ends.get(ends.size() - 1);
+            boolean salted = ends.size() > 2;
+            raw[i] = salted ? before.meanSalt() : request.food().meat().nativeSalt();
+            mean[i] = served.meanSalt();
+            outer[i] = served.outerSalt();
+            core[i] = served.coreSalt();
+            gain[i] = salted ? -before.massLoss() : 0;
+            loss[i] = served.massLoss();
+            evaporated[i] = served.evaporated();
+        }
+        return new Plan.Result(
+                Interval.of(raw),
+                Interval.of(mean),
+                Interval.of(outer),
+                Interval.of(core),
+                Interval.of(gain),
+                widened(Interval.of(loss)),
+                Interval.of(evaporated));
+    }
+
+    /** Half band of the juice model against data, which the spread of the ensemble does not hold. */
+    private static Interval widened(Interval loss) {
+        double half = JuiceLoss.HALF_BAND;
+        return new Interval(
+                Math.min(loss.low(), loss.median() - half), loss.median(), Math.max(loss.high(), loss.median() + half));
+    }
+
+    private List<Caution> cautions(Plan.SaltPlan salting) {
+        Set<Caution.Situation> situations = EnumSet.noneOf(Caution.Situation.class);
+        if (salting.treatment() == Request.Treatment.WET_BRINE) {
+            situations.add(Caution.Situation.BRINED);
+        }
+        if (salting.treatment() != Request.Treatment.NONE) {
+            situations.add(Caution.Situation.SALTED);
+        }
+        switch (request.cook().appliance().medium()) {
+            case AIR, RADIANT -> situations.add(Caution.Situation.DRY_HEAT);
+            default -> {}
+        }
+        return Caution.select(rule, situations);
+    }
+}
