@@ -102,6 +102,55 @@ public final class HeatProperties {
                 dryDensity, rawWater, dryCapacity, waterCapacity, saltCapacity, scaled, scaledByWater, ice);
     }
 
+    /**
+     * Returns the properties with another amount of dry solids per volume.
+     *
+     * @param density dry solids per volume of raw meat [kg/m3]
+     * @return the properties
+     */
+    public HeatProperties withDryDensity(double density) {
+        return new HeatProperties(
+                density, rawWater, dryCapacity, waterCapacity, saltCapacity, conductivity, conductivityOfWater, ice);
+    }
+
+    /**
+     * Returns the properties with a constant heat capacity and without ice.
+     *
+     * @param perDry heat capacity of the wet meat per dry solids [J/(kg.K)]
+     * @return the properties
+     */
+    public HeatProperties withConstantCapacity(double perDry) {
+        Checks.requirePositive("heat capacity", perDry, "J/(kg.K)");
+        return new HeatProperties(
+                dryDensity,
+                rawWater,
+                new double[] {perDry, 0, 0},
+                new double[3],
+                new double[3],
+                conductivity,
+                conductivityOfWater,
+                FrozenState.NONE);
+    }
+
+    /**
+     * Returns the properties with a constant conductivity and without ice.
+     *
+     * @param value conductivity [W/(m.K)]
+     * @return the properties
+     */
+    public HeatProperties withConstantConductivity(double value) {
+        Checks.requirePositive("conductivity", value, "W/(m.K)");
+        return new HeatProperties(
+                dryDensity,
+                rawWater,
+                dryCapacity,
+                waterCapacity,
+                saltCapacity,
+                new double[] {value, 0, 0},
+                new double[2],
+                FrozenState.NONE);
+    }
+
     private static double[] checked(double[] coefficients, int length, String what) {
         Checks.require(
                 coefficients.length == length,

@@ -7,6 +7,12 @@ import picocli.CommandLine.Command;
 @Command(
         name = "saltfront",
         mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        subcommands = {
+            PlanCommand.class,
+            SimulateCommand.class,
+            CatalogCommand.class,
+        },
         description = "Salt, water, heat and kill in one piece of meat through one day.")
 public final class Main implements Runnable {
     private Main() {}
@@ -17,11 +23,18 @@ public final class Main implements Runnable {
      * @param args command and its arguments
      */
     public static void main(String[] args) {
-        System.exit(new CommandLine(new Main()).execute(args));
+        System.exit(commandLine().execute(args));
+    }
+
+    /** Returns the command line, as a test may drive it. */
+    static CommandLine commandLine() {
+        return new CommandLine(new Main())
+                .setExecutionExceptionHandler(new ErrorMessages())
+                .setUsageHelpWidth(80);
     }
 
     @Override
     public void run() {
-        new CommandLine(this).usage(System.out);
+        commandLine().usage(System.out);
     }
 }

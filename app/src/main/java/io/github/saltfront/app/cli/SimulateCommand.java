@@ -1,0 +1,82 @@
+package io.github.saltfront.app.cli;
+
+import io.github.saltfront.app.document.DocumentReader;
+import io.github.saltfront.app.export.HistoryJson;
+import io.github.saltfront.app.request.SimulationFile;
+import io.github.saltfront.catalog.Catalog;
+import io.github.saltfront.transport.History;
+import io.github.saltfront.transport.Simulation;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code simulate FILE}: the whole history of one piece as JSON or CSV. */
+@Command(
+        name = "simulate",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        description = "Carry one piece through its stages and write the whole history.",
+        footer = {"", "Example: ./run simulate examples/slab.yaml --csv -o slab.csv"})
+final class SimulateCommand implements Callable<Integer> {
+    @Parameters(paramLabel = "FILE", description = "Piece and stages as YAML or JSON.")
+    private Path file = Path.of("");
+
+    @Option(names = "--csv", description = "Write the series as CSV; default is JSON.")
+    private boolean csv;
+
+    @Option(names = "--json", description = "Write JSON, the default.")
+    private boolean json;
+
+    @Option(
+            names = {"-o", "--output"},
+            paramLabel = "OUT",
+            description = "File to write; default is standard output. It appears only when it is complete.")
+    private @Nullable Path output;
+
+    @Override
+    public Integer call() {
+        if (csv && json) {
+            throw new IllegalArgumentException("--csv and --json exclude each other; leave one out.");
+        }
+        SimulationFile simulation = SimulationFile.read(DocumentReader.read(file), Catalog.load());
+        if (simulation.threeDimensional()) {
+            throw new IllegalArgumentException("solver: 3d is not available in this version; use 1d.");
+        }
+        try (Progress progress = new Progress("simulating")) {
+            progress.start();
+            History history =
+                    Simulation.run(simulation.piece(), simulation.stages(), simulation.settings(), simulation.output());
+            write(csv ? HistoryJson.csv(history) : Json.text(HistoryJson.of(simulation, history, Version.text())));
+        }
+        return 0;
+    }
+
+    private void write(String text) {
+        if (output == null) {
+            System.out.print(text);
+            System.out.flush();
+            return;
+        }
+        try {
+            Path target = output.toAbsolutePath();
+            Path folder = target.getParent();
+            Path partial = Files.createTempFile(folder, ".saltfront", ".part");
+            partial.toFile().deleteOnExit();
+            try {
+                Files.writeString(partial, text);
+                Files.move(partial, target, StandardCopyOption.REPLACE_EXISTING);
+            } finally {
+                Files.deleteIfExists(partial);
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException("cannot write " + output + ": " + e.getMessage(), e);
+        }
+    }
+}

@@ -1,0 +1,159 @@
+package io.github.saltfront.app.export;
+
+import io.github.saltfront.catalog.Catalog;
+import io.github.saltfront.catalog.Measure;
+import io.github.saltfront.matter.SaltStrength;
+import io.github.saltfront.plan.Interval;
+import io.github.saltfront.plan.Plan;
+import io.github.saltfront.plan.Request;
+import io.github.saltfront.plan.SpoonedSalt;
+import io.github.saltfront.safety.ConsumerMinimum;
+import io.github.saltfront.units.Temperature;
+import java.time.format.DateTimeFormatter;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+
+/** A plan under the names of the file contract. */
+public final class PlanJson {
+    /** Name of the contract. */
+    public static final String SCHEMA = "saltfront.plan";
+
+    /** Version of the contract; grows when a name changes its meaning. */
+    public static final int SCHEMA_VERSION = 1;
+
+    private static final double CELSIUS = -Temperature.ZERO_CELSIUS;
+
+    private PlanJson() {}
+
+    /**
+     * Returns the plan as nested maps and lists.
+     *
+     * @param plan the plan
+     * @param programVersion version of the program
+     * @return content for a JSON writer
+     */
+    public static Map<String, Object> of(Plan plan, String programVersion) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("schema", SCHEMA);
+        json.put("version", SCHEMA_VERSION);
+        json.put("program_version", programVersion);
+        json.put("food", food(plan.request().food()));
+        json.put("salting", salting(plan));
+        json.put("cooking", cooking(plan));
+        json.put("result", result(plan.result()));
+        json.put("clock", plan.clock().stream().map(PlanJson::step).toList());
+        json.put("cautions", plan.cautions().stream().map(c -> c.text()).toList());
+        json.put("assumptions", plan.request().assumptions());
+        json.put("ensemble", Map.of("members", plan.members(), "seed", plan.seed()));
+        return json;
+    }
+
+    private static Map<String, Object> food(Request.Food food) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        food.cut().ifPresent(cut -> json.put("cut", cut.id()));
+        json.put("name", food.meat().name());
+        json.put("pieces", food.pieces());
+        json.put("piece_mass_g", food.pieceMass() * 1000);
+        json.put("half_thickness_mm", food.shape().halfThickness() * 1000);
+        json.put("start_temperature_c", Temperature.toCelsius(food.startTemperature()));
+        return json;
+    }
+
+    private static Map<String, Object> salting(Plan plan) {
+        Plan.SaltPlan salting = plan.salting();
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put(
+                "treatment", salting.treatment().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        json.put("reasons", salting.reasons());
+        json.put("salt_g", salting.salt() * 1000);
+        if (salting.salt() > 0) {
+            SpoonedSalt spooned = SpoonedSalt.of(
+                    salting.salt(), plan.request().salting().salt(), Measure.UnitSystem.US, Catalog.load());
+            json.put("salt_spoons", SpoonWords.of(spooned));
+            json.put("salt_form", plan.request().salting().salt().id());
+        }
+        json.put("water_g", salting.water() * 1000);
+        if (salting.water() > 0) {
+            SaltStrength strength = SaltStrength.ofSaltPerWater(salting.saltPerWater());
+            json.put("strength_pct_of_water_mass", salting.saltPerWater() * 100);
+            json.put("strength_pct_of_solution_mass", strength.saltFraction() * 100);
+            json.put(
+                    "strength_g_per_liter_of_water",
+                    strength.saltPerWaterVolume(plan.request().salting().refrigerator()));
+        }
+        json.put("time_min", salting.time() / 60);
+        salting.window().ifPresent(window -> {
+            json.put("earliest_min", window.earliest() / 60);
+            json.put("best_min", window.best() / 60);
+            json.put("latest_min", window.latest() / 60);
+            json.put("too_salty_at_best_pct", window.tooSaltyAtBest() * 100);
+        });
+        return json;
+    }
+
+    private static Map<String, Object> cooking(Plan plan) {
+        Plan.CookPlan cook = plan.cooking();
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("appliance", plan.request().cook().appliance().id());
+        json.put("setting_c", Temperature.toCelsius(plan.request().cook().setting()));
+        json.put("altitude_m", plan.request().cook().altitude());
+        json.put("wished_core_c", Temperature.toCelsius(cook.wished()));
+        json.put("pull_temperature_c", Temperature.toCelsius(cook.pullTemperature()));
+        json.put("reasons", cook.reasons());
+        json.put("time_to_pull_min", interval(cook.timeToPull(), 1.0 / 60, 0));
+        json.put("peak_core_temperature_c", interval(cook.peak(), 1, CELSIUS));
+        json.put("time_to_peak_min", interval(cook.timeToPeak(), 1.0 / 60, 0));
+        json.put("time_near_target_min", interval(cook.timeNearTarget(), 1.0 / 60, 0));
+        json.put("rest_min", cook.rest() / 60);
+        Map<String, Object> safety = new LinkedHashMap<>();
+        safety.put("met", cook.verdict().isMet());
+        safety.put("headline", cook.verdict().headline());
+        safety.put("reasons", cook.verdict().reasons());
+        safety.put("proof", "prediction");
+        safety.put("hold_table", cook.verdict().rule().holdTable().title());
+        safety.put("hold_table_edition", cook.verdict().rule().holdTable().edition());
+        safety.put("hold_fulfilled_low_end", cook.holdShare().low() >= 1);
+        safety.put(
+                "hold_share_low_end_pct",
+                Math.min(100, Math.floor(100 * cook.holdShare().low())));
+        cook.holdAtTarget().ifPresent(hold -> safety.put("hold_at_peak_s", hold));
+        ConsumerMinimum minimum = cook.verdict().rule().consumerMinimum();
+        Map<String, Object> official = new LinkedHashMap<>();
+        official.put("temperature_c", Temperature.toCelsius(minimum.temperature()));
+        official.put("rest_min", minimum.rest() / 60);
+        official.put("edition", ConsumerMinimum.EDITION);
+        safety.put("consumer_minimum", official);
+        json.put("safety", safety);
+        return json;
+    }
+
+    private static Map<String, Object> result(Plan.Result result) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("raw_salt_mean_pct", interval(result.rawMeanSalt(), 100, 0));
+        json.put("salt_mean_pct", interval(result.meanSalt(), 100, 0));
+        json.put("salt_outer_5mm_pct", interval(result.outerSalt(), 100, 0));
+        json.put("salt_core_pct", interval(result.coreSalt(), 100, 0));
+        json.put("mass_gain_pct", interval(result.massGain(), 100, 0));
+        json.put("mass_loss_pct", interval(result.massLoss(), 100, 0));
+        json.put("evaporated_pct", interval(result.evaporated(), 100, 0));
+        return json;
+    }
+
+    private static Map<String, Double> interval(Interval interval, double factor, double offset) {
+        Interval shown = interval.scaled(factor, offset);
+        Map<String, Double> json = new LinkedHashMap<>();
+        json.put("low", shown.low());
+        json.put("median", shown.median());
+        json.put("high", shown.high());
+        return json;
+    }
+
+    private static Map<String, Object> step(Plan.Step step) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("time", DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(step.time()));
+        json.put("words", step.words());
+        json.put("active", step.active());
+        return json;
+    }
+}

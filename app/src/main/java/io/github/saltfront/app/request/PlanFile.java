@@ -1,0 +1,356 @@
+package io.github.saltfront.app.request;
+
+import io.github.saltfront.app.document.Document;
+import io.github.saltfront.app.document.Node;
+import io.github.saltfront.catalog.Appliance;
+import io.github.saltfront.catalog.Catalog;
+import io.github.saltfront.catalog.Cut;
+import io.github.saltfront.catalog.SaltForm;
+import io.github.saltfront.matter.SaltSolubility;
+import io.github.saltfront.matter.SaltStrength;
+import io.github.saltfront.plan.MeatModel;
+import io.github.saltfront.plan.PieceShape;
+import io.github.saltfront.plan.Request;
+import io.github.saltfront.plan.Request.Assumption;
+import io.github.saltfront.plan.Request.Treatment;
+import io.github.saltfront.safety.Kitchen;
+import io.github.saltfront.shape.Shape;
+import io.github.saltfront.units.Dimension;
+import io.github.saltfront.units.KitchenUnits;
+import io.github.saltfront.units.QuantityFormat;
+import io.github.saltfront.units.Temperature;
+import java.time.LocalDateTime;
+import java.time.ZonedDateTime;
+import java.time.format.DateTimeParseException;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Reads a request for a plan; everything but the cut and the mass has a stated default. */
+public final class PlanFile {
+    private static final double USUAL_WATER_PER_MEAT = 1;
+
+    private final Document document;
+    private final Catalog catalog;
+    private final ZonedDateTime now;
+    private final List<Assumption> assumptions = new ArrayList<>();
+
+    private PlanFile(Document document, Catalog catalog, ZonedDateTime now) {
+        this.document = document;
+        this.catalog = catalog;
+        this.now = now;
+    }
+
+    /**
+     * Reads a document.
+     *
+     * @param document the document
+     * @param catalog the catalog
+     * @param now present time, for requests that do not say when it is
+     * @return the request
+     * @throws io.github.saltfront.app.document.DocumentException with all problems of the file
+     */
+    public static Request read(Document document, Catalog catalog, ZonedDateTime now) {
+        return new PlanFile(document, catalog, now).read();
+    }
+
+    private Request read() {
+        Node root = document.root();
+        Optional<Cut> cut = readCut(root);
+        MeatModel meat = cut.map(MeatModel::of).orElseGet(() -> MeatModel.of(anyCut()));
+        if (root.isGroup("meat")) {
+            meat = SimulationFile.ownMeat(root.child("meat"), catalog, meat);
+        }
+        Request.Food food = readFood(root, cut, meat);
+        Request.Salting salting = readSalting(root);
+        Request.Cook cook = readCook(root);
+        Request.Taste taste = readTaste(root);
+        Request.Timing timing = readTiming(root);
+        Request.Guests guests = readGuests(root);
+        document.requireNoErrors();
+        return new Request(food, salting, cook, taste, timing, guests, assumptions);
+    }
+
+    private Cut anyCut() {
+        return catalog.cuts().get("chicken-breast-skinless");
+    }
+
+    private void assume(String field, String value, String reason) {
+        assumptions.add(new Assumption(field, value, reason));
+    }
+
+    private Optional<Cut> readCut(Node root) {
+        boolean own = root.isGroup("meat");
+        Optional<String> text = own ? root.findText("cut") : Optional.of(root.text("cut"));
+        if (own && text.isPresent()) {
+            root.problem("cut", "give a cut or a meat of your own, not both.");
+        }
+        if (text.isEmpty() || text.get().isEmpty() || own) {
+            return Optional.empty();
+        }
+        Optional<Cut> cut = catalog.findCut(text.get());
+        if (cut.isEmpty()) {
+            root.problem("cut", SimulationFile.unknownCut(text.get(), catalog));
+        }
+        return cut;
+    }
+
+    private Request.Food readFood(Node root, Optional<Cut> cut, MeatModel meat) {
+        int pieces = root.findInteger("pieces", 1, 500).orElseGet(() -> {
+            assume("pieces", "1", "not said");
+            return 1;
+        });
+        double mass = root.quantityInRange("mass", Dimension.MASS, "5 g", "40 kg");
+        OptionalDouble thickness = root.findQuantityInRange("thickness", Dimension.LENGTH, "2 mm", "400 mm");
+        OptionalDouble start = root.findQuantityInRange("start_temperature", Dimension.TEMPERATURE, "-2 °C", "30 °C");
+        double startTemperature = start.orElseGet(() -> {
+            assume("start_temperature", "4 °C", "from the refrigerator");
+            return Temperature.fromCelsius(4);
+        });
+        Shape shape = readShape(root, cut, mass, thickness);
+        double bone = cut.map(c -> c.traits().boneShare()).orElse(0.0);
+        boolean usable = Double.isFinite(mass) && Double.isFinite(startTemperature);
+        return new Request.Food(
+                cut, meat, shape, pieces, usable ? mass : 0.2, 1 - bone, usable ? startTemperature : 277);
+    }
+
+    private Shape readShape(Node root, Optional<Cut> cut, double mass, OptionalDouble thickness) {
+        Shape placeholder = new Shape.Slab(0.03);
+        if (root.isGroup("shape")) {
+            thickness.ifPresent(t -> root.problem("thickness", "the shape says it already; leave it out."));
+            return ShapeReader.read(root, "shape");
+        }
+        if (cut.isEmpty() || !Double.isFinite(mass)) {
+            if (root.isGroup("meat")) {
+                root.child("shape");
+            }
+            return placeholder;
+        }
+        if (thickness.isEmpty()) {
+            double usual = PieceShape.thickness(cut.get(), mass);
+            assume(
+                    "thickness",
+                    QuantityFormat.length(usual, KitchenUnits.METRIC),
+                    "usual for this cut and mass; measure it, time goes with its square");
+        }
+        try {
+            return PieceShape.of(cut.get(), mass, thickness);
+        } catch (IllegalArgumentException e) {
+            root.problem("thickness", String.valueOf(e.getMessage()));
+            return placeholder;
+        }
+    }
+
+    private Request.Salting readSalting(Node root) {
+        SaltForm salt = readSalt(root);
+        Optional<Node> node = root.findChild("salting");
+        Treatment treatment = Treatment.AUTO;
+        OptionalDouble strength = OptionalDouble.empty();
+        OptionalDouble time = OptionalDouble.empty();
+        if (node.isPresent()) {
+            Map<String, Treatment> choices = new LinkedHashMap<>();
+            for (Treatment t : Treatment.values()) {
+                choices.put(t.name().toLowerCase(Locale.ROOT).replace('_', '-'), t);
+            }
+            treatment = node.get().findChoice("treatment", choices).orElse(Treatment.AUTO);
+            strength = readStrength(node.get());
+            time = node.get().findQuantityInRange("time", Dimension.TIME, "1 min", "7 d");
+        }
+        if (treatment == Treatment.AUTO) {
+            assume("salting.treatment", "the program chooses", "not said");
+        }
+        readLiquid(root);
+        double ratio = root.findParsed("liquid_per_meat", "1 kg per kg meat", Words::perMeat)
+                .orElseGet(() -> {
+                    assume(
+                            "liquid_per_meat",
+                            "1 kg per kg meat",
+                            "covers pieces in a bowl; common practice, no source");
+                    return USUAL_WATER_PER_MEAT;
+                });
+        if (!(ratio >= 0.2 && ratio <= 20)) {
+            root.problem("liquid_per_meat", "must be between 0.2 and 20 kg per kg meat.");
+            ratio = USUAL_WATER_PER_MEAT;
+        }
+        double refrigerator = root.findQuantityInRange("refrigerator", Dimension.TEMPERATURE, "-1 °C", "8 °C")
+                .orElseGet(() -> {
+                    assume("refrigerator", "4 °C", "the official limit");
+                    return Temperature.fromCelsius(4);
+                });
+        return new Request.Salting(
+                treatment, salt, strength, time, ratio, Double.isFinite(refrigerator) ? refrigerator : 277);
+    }
+
+    private static OptionalDouble readStrength(Node node) {
+        double cold = SimulationFile.coldRoom();
+        Optional<SaltStrength> strength =
+                node.findParsed("strength", Words.STRENGTH_FORMS, text -> Words.strength(text, cold));
+        double saturated = SaltSolubility.saturation(cold);
+        if (strength.isPresent() && strength.get().saltFraction() > saturated) {
+            node.problem(
+                    "strength",
+                    String.format(
+                            Locale.ROOT,
+                            "is above saturation: water at 4 °C holds at most %.1f %% salt of the solution.",
+                            100 * saturated));
+            return OptionalDouble.empty();
+        }
+        return strength.map(s -> OptionalDouble.of(s.saltPerWater())).orElse(OptionalDouble.empty());
+    }
+
+    private SaltForm readSalt(Node root) {
+        SaltForm usual = catalog.salts().get("table-salt-fine");
+        if (root.isGroup("salt")) {
+            Node label = root.child("salt");
+            double sodium = label.quantityInRange("sodium", Dimension.MASS, "1 mg", "10 g");
+            double serving = label.number("serving_teaspoons", 0.05, 10);
+            return Double.isFinite(sodium) && Double.isFinite(serving)
+                    ? SaltForm.fromLabelSodium(serving, sodium)
+                    : usual;
+        }
+        Optional<String> id = root.findText("salt");
+        if (id.isEmpty()) {
+            assume("salt", usual.name(), "not said; weigh it and the grain does not matter");
+            return usual;
+        }
+        Optional<SaltForm> salt = catalog.salts().find(id.get());
+        if (salt.isEmpty()) {
+            List<String> near = catalog.salts().nearest(id.get(), 3).stream()
+                    .map(SaltForm::id)
+                    .toList();
+            root.problem(
+                    "salt",
+                    "no salt \"" + id.get() + "\"; nearest are " + String.join(", ", near)
+                            + ". Or give its label: {sodium: 480 mg, serving_teaspoons: 0.25}.");
+        }
+        return salt.orElse(usual);
+    }
+
+    private void readLiquid(Node root) {
+        Optional<String> liquid = root.findText("liquid");
+        if (liquid.isEmpty()) {
+            assume("liquid", "water", "not said");
+        } else if (!liquid.get().equals("water")) {
+            root.problem(
+                    "liquid",
+                    catalog.liquids().find(liquid.get()).isPresent()
+                            ? "a plan takes water only in this version; the brine command doses other liquids."
+                            : "no liquid \"" + liquid.get() + "\"; a plan takes water.");
+        }
+    }
+
+    private Request.Cook readCook(Node root) {
+        Optional<String> id = root.findText("appliance");
+        Appliance usual = catalog.appliances().get("oven-conventional");
+        if (id.isEmpty()) {
+            assume("appliance", usual.name(), "not said");
+        }
+        Optional<Appliance> found =
+                id.isEmpty() ? Optional.of(usual) : catalog.appliances().find(id.get());
+        if (found.isEmpty()) {
+            List<String> near = catalog.appliances().nearest(id.orElse(""), 3).stream()
+                    .map(Appliance::id)
+                    .toList();
+            root.problem(
+                    "appliance", "no appliance \"" + id.get() + "\"; nearest are " + String.join(", ", near) + ".");
+        }
+        Appliance appliance = found.orElse(usual);
+        double setting = root.findQuantityInRange("setting", Dimension.TEMPERATURE, "40 °C", "400 °C")
+                .orElseGet(() -> {
+                    double typical = appliance.temperature().typical();
+                    assume("setting", QuantityFormat.temperature(typical, KitchenUnits.METRIC), "usual for it");
+                    return typical;
+                });
+        double altitude = root.findQuantityInRange("altitude", Dimension.LENGTH, "-400 m", "5000 m")
+                .orElseGet(() -> {
+                    assume("altitude", "0 m", "not said");
+                    return 0;
+                });
+        boolean usable = Double.isFinite(setting) && Double.isFinite(altitude);
+        return new Request.Cook(appliance, usable ? setting : 433, usable ? altitude : 0);
+    }
+
+    private Request.Taste readTaste(Node root) {
+        double usual = io.github.saltfront.quality.Seasoning.load().targetRaw().typical();
+        Optional<Node> node = root.findChild("taste");
+        Optional<Double> salt = node.flatMap(n -> n.findParsed("salt", "light, usual, strong or 0.75 %", text -> {
+            return switch (text.strip().toLowerCase(Locale.ROOT)) {
+                case "light" -> 0.8 * usual;
+                case "usual" -> usual;
+                case "strong" -> 1.2 * usual;
+                default -> io.github.saltfront.units.QuantityParser.parse(text, Dimension.FRACTION);
+            };
+        }));
+        OptionalDouble core = node.map(n -> n.findQuantityInRange("core", Dimension.TEMPERATURE, "40 °C", "98 °C"))
+                .orElse(OptionalDouble.empty());
+        if (salt.isEmpty()) {
+            assume("taste.salt", "0.75 % of the raw meat", "judged just right by most tasters");
+        }
+        if (core.isEmpty()) {
+            assume("taste.core", "usual for the cut", "common practice, no source");
+        }
+        double target = salt.orElse(usual);
+        if (!(target >= 0.002 && target <= 0.025)) {
+            node.ifPresent(n -> n.problem("salt", "must be between 0.2 % and 2.5 % of the raw meat."));
+            target = usual;
+        }
+        return new Request.Taste(target, core);
+    }
+
+    private Request.Timing readTiming(Node root) {
+        Optional<ZonedDateTime> given = time(root, "now");
+        ZonedDateTime start = given.orElse(now.truncatedTo(ChronoUnit.MINUTES));
+        Optional<String> serve = root.findText("serve");
+        if (serve.isEmpty() || serve.get().equals("as soon as possible")) {
+            if (serve.isEmpty()) {
+                assume("serve", "as soon as possible", "not said");
+            }
+            return new Request.Timing(start, Optional.empty());
+        }
+        Optional<ZonedDateTime> at = time(root, "serve");
+        if (at.isPresent() && !at.get().isAfter(start)) {
+            root.problem(
+                    "serve",
+                    "the time to serve, " + at.get().toLocalDateTime() + ", is in the past; it is "
+                            + start.toLocalDateTime() + ". Give a later time or \"as soon as possible\".");
+        }
+        return new Request.Timing(start, at);
+    }
+
+    private Optional<ZonedDateTime> time(Node root, String key) {
+        return root.findParsed(key, "a time such as 2026-11-28T19:00, or as soon as possible", text -> {
+            try {
+                return text.contains("+") || text.endsWith("Z") || text.contains("[")
+                        ? ZonedDateTime.parse(text)
+                        : LocalDateTime.parse(text.replace(' ', 'T')).atZone(now.getZone());
+            } catch (DateTimeParseException e) {
+                throw new IllegalArgumentException("\"" + text + "\" is no time; write it as 2026-11-28T19:00.", e);
+            }
+        });
+    }
+
+    private Request.Guests readGuests(Node root) {
+        Optional<Node> node = root.findChild("guests");
+        int count = node.map(n -> n.findInteger("count", 1, 2000).orElse(2)).orElse(2);
+        Optional<Boolean> vulnerable = node.flatMap(n -> n.findFlag("vulnerable"));
+        if (vulnerable.isEmpty()) {
+            assume("guests.vulnerable", "no", "say yes for pregnant, very young, old or weakened guests");
+        }
+        Kitchen kitchen = root.findChoice(
+                        "kitchen",
+                        Map.of(
+                                "home",
+                                Kitchen.HOME,
+                                "teaching",
+                                Kitchen.TEACHING,
+                                "professional",
+                                Kitchen.PROFESSIONAL))
+                .orElse(Kitchen.HOME);
+        return new Request.Guests(count, vulnerable.orElse(false), kitchen);
+    }
+}

@@ -1,0 +1,190 @@
+package io.github.saltfront.app.request;
+
+import io.github.saltfront.app.document.Document;
+import io.github.saltfront.app.document.Node;
+import io.github.saltfront.catalog.Catalog;
+import io.github.saltfront.catalog.Cut;
+import io.github.saltfront.matter.Composition;
+import io.github.saltfront.matter.StandardAtmosphere;
+import io.github.saltfront.plan.MeatModel;
+import io.github.saltfront.quality.KajitaniJuice;
+import io.github.saltfront.safety.FirstOrderKill;
+import io.github.saltfront.safety.Kitchen;
+import io.github.saltfront.safety.SafeLine;
+import io.github.saltfront.safety.SafetyRule;
+import io.github.saltfront.shape.Shape;
+import io.github.saltfront.transport.Denaturation;
+import io.github.saltfront.transport.HeatProperties;
+import io.github.saltfront.transport.InitialState;
+import io.github.saltfront.transport.MeatHeat;
+import io.github.saltfront.transport.Piece;
+import io.github.saltfront.transport.SaltProperties;
+import io.github.saltfront.transport.SimulationOutput;
+import io.github.saltfront.transport.SolverSettings;
+import io.github.saltfront.transport.Stage;
+import io.github.saltfront.units.Dimension;
+import io.github.saltfront.units.NearestName;
+import io.github.saltfront.units.Temperature;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A simulation file: a piece, its stages, and what to record. See the JSON Schema {@code simulation.schema.json}.
+ *
+ * @param piece the piece
+ * @param stages its stages
+ * @param settings kinetics: first kind of kill log reductions of the organism, second the share of the official hold
+ * @param output what to record
+ * @param organism the organism of the log reductions
+ * @param organismDeclared whether the file declares it
+ * @param threeDimensional whether the three-dimensional solver is asked for
+ */
+public record SimulationFile(
+        Piece piece,
+        List<Stage> stages,
+        SolverSettings settings,
+        SimulationOutput output,
+        FirstOrderKill organism,
+        boolean organismDeclared,
+        boolean threeDimensional) {
+
+    /**
+     * Reads a document; problems are recorded in it, and {@link Document#requireNoErrors} is called at the end.
+     *
+     * @param document the document
+     * @param catalog the catalog
+     * @return the simulation
+     * @throws io.github.saltfront.app.document.DocumentException with all problems of the file
+     */
+    public static SimulationFile read(Document document, Catalog catalog) {
+        Node root = document.root();
+        Node pieceNode = root.child("piece");
+        Shape shape = ShapeReader.read(pieceNode, "shape");
+        MeatModel meat = readMeat(pieceNode, catalog);
+        double start = pieceNode.quantityInRange("start_temperature", Dimension.TEMPERATURE, "-40 °C", "100 °C");
+        boolean ofCatalog = !pieceNode.isGroup("meat");
+        double salt = pieceNode
+                .findQuantityInRange("salt", Dimension.FRACTION, "0 %", "10 %")
+                .orElse(ofCatalog ? meat.nativeSalt() : 0);
+        Constants constants = Constants.read(pieceNode);
+        double altitude = root.findQuantityInRange("altitude", Dimension.LENGTH, "-400 m", "5000 m")
+                .orElse(0);
+        double pressure = StandardAtmosphere.pressure(Double.isFinite(altitude) ? altitude : 0);
+        List<Stage> stages = new StageReader(meat, catalog, pressure, constants.waterFixed()).read(root);
+        Optional<FirstOrderKill> declared = root.findChild("organism").map(SimulationFile::readOrganism);
+        boolean solid =
+                root.findChoice("solver", Map.of("1d", false, "3d", true)).orElse(false);
+        SimulationOutput output = readOutput(root);
+        document.requireNoErrors();
+
+        Piece piece = piece(meat, shape, start, salt, constants);
+        FirstOrderKill organism = declared.orElseGet(() -> SafeLine.of(meat.safety()));
+        SafetyRule rule = new SafetyRule(
+                meat.safety(), OptionalDouble.of(meat.composition().fat()), false, Kitchen.HOME);
+        Denaturation denaturation = constants.waterFixed() ? Denaturation.NONE : new KajitaniJuice();
+        SolverSettings settings =
+                SolverSettings.DEFAULT.withKinetics(List.of(organism::rate, rule.holdTable()::rate), denaturation);
+        return new SimulationFile(piece, stages, settings, output, organism, declared.isPresent(), solid);
+    }
+
+    static MeatModel readMeat(Node node, Catalog catalog) {
+        MeatModel placeholder = MeatModel.of(catalog.cuts().get("chicken-breast-skinless"));
+        if (!node.has("meat")) {
+            node.text("meat");
+            return placeholder;
+        }
+        if (node.isGroup("meat")) {
+            return ownMeat(node.child("meat"), catalog, placeholder);
+        }
+        String id = node.text("meat");
+        Optional<Cut> cut = catalog.findCut(id);
+        if (cut.isEmpty()) {
+            node.problem("meat", unknownCut(id, catalog));
+            return placeholder;
+        }
+        return MeatModel.of(cut.get());
+    }
+
+    static String unknownCut(String id, Catalog catalog) {
+        List<String> near = catalog.nearestCuts(id, 3).stream().map(Cut::id).toList();
+        return "no cut \"" + id + "\" in the catalog; nearest are " + String.join(", ", near)
+                + ". \"catalog cuts\" lists all.";
+    }
+
+    static MeatModel ownMeat(Node node, Catalog catalog, MeatModel placeholder) {
+        double water = node.quantityInRange("water", Dimension.FRACTION, "20 %", "90 %");
+        double protein = node.quantityInRange("protein", Dimension.FRACTION, "1 %", "40 %");
+        double fat = node.quantityInRange("fat", Dimension.FRACTION, "0 %", "70 %");
+        double ash = node.findQuantityInRange("ash", Dimension.FRACTION, "0 %", "5 %")
+                .orElse(0.01);
+        double carbohydrate = node.findQuantityInRange("carbohydrate", Dimension.FRACTION, "0 %", "10 %")
+                .orElse(0);
+        String species = node.findText("species").orElse("chicken");
+        List<String> known =
+                catalog.cuts().all().stream().map(Cut::species).distinct().toList();
+        if (!known.contains(species)) {
+            node.problem("species", "no species \"" + species + "\"" + NearestName.question(species, known));
+            return placeholder;
+        }
+        try {
+            return MeatModel.of(Composition.ofPrinted(water, protein, fat, carbohydrate, ash), species, catalog);
+        } catch (IllegalArgumentException e) {
+            if (!String.valueOf(e.getMessage()).contains("NaN")) {
+                node.problem("water", String.valueOf(e.getMessage()));
+            }
+            return placeholder;
+        }
+    }
+
+    private static FirstOrderKill readOrganism(Node node) {
+        double d = node.quantityInRange("d_value", Dimension.TIME, "0.001 s", "100 d");
+        double reference = node.quantityInRange("reference_temperature", Dimension.TEMPERATURE, "20 °C", "150 °C");
+        double z = node.quantityInRange("z_value", Dimension.TEMPERATURE_DIFFERENCE, "1 K", "50 K");
+        boolean complete = Double.isFinite(d) && Double.isFinite(reference) && Double.isFinite(z);
+        return complete ? new FirstOrderKill(d, reference, z) : new FirstOrderKill(60, 333, 6);
+    }
+
+    private static SimulationOutput readOutput(Node root) {
+        Optional<Node> node = root.findChild("output");
+        if (node.isEmpty()) {
+            return SimulationOutput.every(60);
+        }
+        double every = node.get()
+                .findQuantityInRange("every", Dimension.TIME, "1 s", "1 d")
+                .orElse(60);
+        boolean field = node.get().findFlag("field").orElse(false);
+        int layers = node.get().findInteger("layers", 8, 2000).orElse(0);
+        return new SimulationOutput(Double.isFinite(every) ? every : 60, field, layers % 2 == 0 ? layers : layers + 1);
+    }
+
+    private static Piece piece(MeatModel meat, Shape shape, double start, double salt, Constants constants) {
+        Composition composition = meat.composition();
+        double water = composition.waterPerSolids();
+        double saltPerDry = salt * (1 + water) / (1 - salt);
+        HeatProperties heat = constants.apply(MeatHeat.of(composition), water, saltPerDry);
+        double diffusivity =
+                constants.saltDiffusivity().orElse(meat.diffusivity().medianAt5C());
+        SaltProperties motion = new SaltProperties(
+                diffusivity,
+                constants.saltDiffusivity().isPresent()
+                        ? 0
+                        : meat.diffusivity().activationEnergy().typical(),
+                constants.partition().orElse(0.95),
+                1,
+                0);
+        return new Piece(
+                shape,
+                new InitialState(start, water, saltPerDry),
+                heat,
+                motion,
+                constants.waterFixed(),
+                meat.juiceFactor().typical());
+    }
+
+    /** Temperature for messages and checks of salt in a bath. */
+    static double coldRoom() {
+        return Temperature.fromCelsius(4);
+    }
+}

@@ -1,0 +1,314 @@
+package io.github.saltfront.app.request;
+
+import io.github.saltfront.app.document.Node;
+import io.github.saltfront.catalog.Appliance;
+import io.github.saltfront.catalog.Catalog;
+import io.github.saltfront.matter.IapwsIf97Saturation;
+import io.github.saltfront.matter.SaltSolubility;
+import io.github.saltfront.matter.SaltStrength;
+import io.github.saltfront.plan.CookingMedium;
+import io.github.saltfront.plan.Draw;
+import io.github.saltfront.plan.MeatModel;
+import io.github.saltfront.plan.NetMassGain;
+import io.github.saltfront.transport.FaceCondition;
+import io.github.saltfront.transport.SaltExchange;
+import io.github.saltfront.transport.SaltSource;
+import io.github.saltfront.transport.Stage;
+import io.github.saltfront.transport.StopRule;
+import io.github.saltfront.transport.TimeProfile;
+import io.github.saltfront.units.Dimension;
+import io.github.saltfront.units.QuantityParser;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Reads the stages of a simulation file. */
+final class StageReader {
+    /** Wet share of a surface for {@code evaporation: on}, that of roasting models [-]. */
+    private static final double USUAL_WET_SHARE = 0.15;
+
+    private static final double LIQUID_COEFFICIENT = 100;
+    private static final double AIR_COEFFICIENT = 5;
+    private static final double PARTITION = 0.95;
+    private static final String LONGEST = "30 d";
+
+    private enum Kind {
+        SOAK,
+        SOAK_OUT,
+        DRY_SALT,
+        AIR_DRY,
+        THAW,
+        TEMPER,
+        HEAT,
+        REST,
+        HOLD,
+        CHILL
+    }
+
+    private final MeatModel meat;
+    private final Catalog catalog;
+    private final double pressure;
+    private final boolean waterFixed;
+
+    StageReader(MeatModel meat, Catalog catalog, double pressure, boolean waterFixed) {
+        this.meat = meat;
+        this.catalog = catalog;
+        this.pressure = pressure;
+        this.waterFixed = waterFixed;
+    }
+
+    List<Stage> read(Node root) {
+        List<Stage> stages = new ArrayList<>();
+        List<Node> nodes = root.list("stages");
+        if (nodes.isEmpty() && root.has("stages")) {
+            root.problem("stages", "there must be at least one stage.");
+        }
+        for (Node node : nodes) {
+            stages.add(stage(node));
+        }
+        return stages;
+    }
+
+    private Stage stage(Node node) {
+        Map<String, Kind> kinds = new LinkedHashMap<>();
+        for (Kind kind : Kind.values()) {
+            kinds.put(kind.name().toLowerCase(Locale.ROOT).replace('_', '-'), kind);
+        }
+        Kind kind = node.kind("kind", kinds);
+        String name = kind.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        SaltExchange salt = salt(node, kind);
+        List<FaceCondition> faces = faces(node, kind);
+        StopRule stop = until(node);
+        double time = time(node, stop);
+        return new Stage(name, faces, salt, time, stop);
+    }
+
+    private static double time(Node node, StopRule stop) {
+        OptionalDouble time = node.findQuantityInRange("time", Dimension.TIME, "1 s", LONGEST);
+        OptionalDouble atMost = node.findQuantityInRange("at_most", Dimension.TIME, "1 s", LONGEST);
+        if (time.isPresent() && atMost.isPresent()) {
+            node.problem("at_most", "a stage has a time or an at_most, not both; leave one out.");
+        }
+        if (time.isEmpty() && atMost.isEmpty()) {
+            node.problem(
+                    "time",
+                    stop.kind() == StopRule.Kind.NEVER
+                            ? "is missing; write how long the stage lasts, such as time: 15 min."
+                            : "is missing; write how long to wait at most, such as at_most: 3 h.");
+        }
+        double value = time.orElse(atMost.orElse(60));
+        return Double.isFinite(value) ? value : 60;
+    }
+
+    private static StopRule until(Node node) {
+        Optional<Node> until = node.findChild("until");
+        if (until.isEmpty()) {
+            return StopRule.NEVER;
+        }
+        Node n = until.get();
+        List<StopRule> rules = new ArrayList<>();
+        add(rules, StopRule.Kind.CORE_ABOVE, n.findQuantityInRange("core", Dimension.TEMPERATURE, "-30 °C", "150 °C"));
+        add(
+                rules,
+                StopRule.Kind.CORE_BELOW,
+                n.findQuantityInRange("core_below", Dimension.TEMPERATURE, "-30 °C", "150 °C"));
+        add(
+                rules,
+                StopRule.Kind.SURFACE_ABOVE,
+                n.findQuantityInRange("surface", Dimension.TEMPERATURE, "-30 °C", "300 °C"));
+        add(
+                rules,
+                StopRule.Kind.MEAN_SALT_ABOVE,
+                n.findQuantityInRange("mean_salt", Dimension.FRACTION, "0 %", "20 %"));
+        add(
+                rules,
+                StopRule.Kind.CORE_SALT_ABOVE,
+                n.findQuantityInRange("core_salt", Dimension.FRACTION, "0 %", "20 %"));
+        add(rules, StopRule.Kind.KILL_ABOVE, n.findNumber("log_reduction", 0.01, 20));
+        if (rules.size() != 1) {
+            node.problem(
+                    "until",
+                    "must hold exactly one of core, core_below, surface, mean_salt, core_salt, log_reduction; it holds "
+                            + rules.size() + ".");
+            return StopRule.NEVER;
+        }
+        return rules.get(0);
+    }
+
+    private static void add(List<StopRule> rules, StopRule.Kind kind, OptionalDouble threshold) {
+        threshold.ifPresent(value -> rules.add(new StopRule(kind, Double.isFinite(value) ? value : 0)));
+    }
+
+    private SaltExchange salt(Node node, Kind kind) {
+        return switch (kind) {
+            case SOAK -> bath(node, strength(node));
+            case SOAK_OUT -> bath(node, new SaltStrength(0));
+            case DRY_SALT -> dose(node);
+            default -> SaltExchange.NONE;
+        };
+    }
+
+    private static SaltStrength strength(Node node) {
+        double cold = SimulationFile.coldRoom();
+        SaltStrength strength =
+                node.parsed("strength", Words.STRENGTH_FORMS, text -> Words.strength(text, cold), new SaltStrength(0));
+        double saturated = SaltSolubility.saturation(cold);
+        if (strength.saltFraction() > saturated) {
+            node.problem(
+                    "strength",
+                    String.format(
+                            Locale.ROOT,
+                            "%.1f %% of solution is above saturation: water at 4 °C holds at most %.1f %% of the solution.",
+                            100 * strength.saltFraction(),
+                            100 * saturated));
+            return new SaltStrength(0.06);
+        }
+        return strength;
+    }
+
+    private SaltExchange bath(Node node, SaltStrength strength) {
+        double ratio =
+                node.findParsed("solution", "2 kg per kg meat", Words::perMeat).orElse(1.0);
+        if (!(ratio >= 0.05 && ratio <= 10_000)) {
+            node.problem("solution", "must be between 0.05 and 10000 kg per kg meat.");
+            ratio = 1;
+        }
+        SaltSource.Swelling swelling = waterFixed
+                ? SaltSource.Swelling.NONE
+                : NetMassGain.load().swelling(meat.composition().water(), meat.nativeSalt(), PARTITION, 0);
+        return SaltExchange.Bath.of(strength.saltFraction(), ratio, swelling);
+    }
+
+    private static SaltExchange dose(Node node) {
+        double dose = node.quantityInRange("dose", Dimension.FRACTION, "0.01 %", "10 %");
+        double saturated = SaltSolubility.saturation(SimulationFile.coldRoom());
+        return new SaltExchange.Dose(Double.isFinite(dose) ? dose : 0.01, saturated / (1 - saturated));
+    }
+
+    private List<FaceCondition> faces(Node node, Kind kind) {
+        if (node.has("appliance")) {
+            return appliance(node);
+        }
+        FaceCondition first = face(node, kind);
+        Optional<Node> second = node.findChild("second_face");
+        OptionalDouble turn = node.findQuantityInRange("turn_every", Dimension.TIME, "5 s", "1 d");
+        if (second.isEmpty()) {
+            turn.ifPresent(t -> node.problem("turn_every", "needs a second_face to turn to."));
+            return List.of(first);
+        }
+        FaceCondition other = face(second.get(), kind);
+        if (turn.isEmpty() || !Double.isFinite(turn.getAsDouble())) {
+            return List.of(first, other);
+        }
+        return List.of(turning(first, other, turn.getAsDouble()), turning(other, first, turn.getAsDouble()));
+    }
+
+    private static FaceCondition turning(FaceCondition first, FaceCondition other, double interval) {
+        return new FaceCondition(
+                new TimeProfile.Alternating(
+                        first.mediumTemperature().at(0),
+                        other.mediumTemperature().at(0),
+                        interval),
+                new TimeProfile.Alternating(
+                        first.coefficient().at(0), other.coefficient().at(0), interval),
+                Math.max(first.emissivity(), other.emissivity()),
+                Math.max(first.wetShare(), other.wetShare()),
+                Math.max(first.vaporPressure(), other.vaporPressure()),
+                first.totalPressure());
+    }
+
+    private List<FaceCondition> appliance(Node node) {
+        String id = node.text("appliance");
+        Optional<Appliance> appliance = catalog.appliances().find(id);
+        if (appliance.isEmpty()) {
+            List<String> near = catalog.appliances().nearest(id, 3).stream()
+                    .map(Appliance::id)
+                    .toList();
+            node.problem("appliance", "no appliance \"" + id + "\"; nearest are " + String.join(", ", near) + ".");
+        }
+        double usual = appliance.map(a -> a.temperature().typical()).orElse(293.0);
+        double setting = node.findQuantityInRange("setting", Dimension.TEMPERATURE, "-30 °C", "400 °C")
+                .orElse(usual);
+        if (appliance.isEmpty() || !Double.isFinite(setting)) {
+            return List.of(FaceCondition.convection(293, 10));
+        }
+        return new CookingMedium(appliance.get(), setting, pressure, meat.hasSkin()).faces(Draw.MEDIAN, false);
+    }
+
+    private FaceCondition face(Node node, Kind kind) {
+        boolean liquid = kind == Kind.SOAK || kind == Kind.SOAK_OUT;
+        TimeProfile medium = medium(node, liquid || kind == Kind.DRY_SALT ? "temperature" : "medium");
+        double coefficient = node.findQuantityInRange(
+                        "coefficient", Dimension.HEAT_TRANSFER_COEFFICIENT, "0 W/(m2.K)", "1000000000 W/(m2.K)")
+                .orElse(liquid ? LIQUID_COEFFICIENT : AIR_COEFFICIENT);
+        double emissivity = node.findNumber("emissivity", 0, 1).orElse(liquid ? 0 : 0.9);
+        double wet = liquid ? 0 : wetShare(node);
+        double temperature = medium.at(0);
+        double vapor = vaporPressure(node, temperature);
+        if (!Double.isFinite(coefficient + emissivity + wet + vapor)) {
+            return FaceCondition.convection(293, 10);
+        }
+        return new FaceCondition(medium, TimeProfile.constant(coefficient), emissivity, wet, vapor, pressure);
+    }
+
+    private static double wetShare(Node node) {
+        return node.findParsed("evaporation", "off, on or the wet share of the surface such as 15 %", text -> {
+                    String word = text.strip().toLowerCase(Locale.ROOT);
+                    return switch (word) {
+                        case "off", "no", "false" -> 0.0;
+                        case "on", "yes", "true" -> USUAL_WET_SHARE;
+                        default -> QuantityParser.parse(text, Dimension.FRACTION);
+                    };
+                })
+                .map(share -> {
+                    if (share > 1) {
+                        node.problem("evaporation", "the wet share must be between 0 % and 100 %.");
+                        return 1.0;
+                    }
+                    return share;
+                })
+                .orElse(USUAL_WET_SHARE);
+    }
+
+    private double vaporPressure(Node node, double temperature) {
+        OptionalDouble given = node.findQuantityInRange("vapor_pressure", Dimension.PRESSURE, "0 Pa", "60 kPa");
+        OptionalDouble humidity = node.findQuantityInRange("humidity", Dimension.FRACTION, "0 %", "100 %");
+        if (given.isPresent()) {
+            return given.getAsDouble();
+        }
+        if (humidity.isPresent() && temperature < 373) {
+            return humidity.getAsDouble() * IapwsIf97Saturation.pressure(Math.max(temperature, 273.16));
+        }
+        return Math.min(1500, 0.5 * IapwsIf97Saturation.pressure(Math.max(Math.min(temperature, 373), 273.16)));
+    }
+
+    private static TimeProfile medium(Node node, String key) {
+        if (!node.isGroup(key)) {
+            double constant = temperature(node, key);
+            return TimeProfile.constant(constant);
+        }
+        Node n = node.child(key);
+        Optional<String> form = n.oneOf("time_constant", "ramp", "period");
+        double time = form.map(f -> n.quantityInRange(f, Dimension.TIME, "1 s", "1 d"))
+                .filter(Double::isFinite)
+                .orElse(600.0);
+        if (form.isPresent() && form.get().equals("period")) {
+            double swing = n.quantityInRange("swing", Dimension.TEMPERATURE_DIFFERENCE, "0 K", "100 K");
+            return new TimeProfile.Cycling(temperature(n, "mean"), Double.isFinite(swing) ? swing : 0, time);
+        }
+        double start = temperature(n, "start");
+        double end = temperature(n, "end");
+        return form.isPresent() && form.get().equals("ramp")
+                ? new TimeProfile.Ramp(start, end, time)
+                : new TimeProfile.Approach(start, end, time);
+    }
+
+    private static double temperature(Node node, String key) {
+        double value = node.quantityInRange(key, Dimension.TEMPERATURE, "-40 °C", "600 °C");
+        return Double.isFinite(value) ? value : 293;
+    }
+}
