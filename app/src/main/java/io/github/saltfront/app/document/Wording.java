@@ -1,0 +1,32 @@
+package io.github.saltfront.app.document;
+
+import io.github.saltfront.units.Dimension;
+import java.util.List;
+
+/** Parts of messages. */
+final class Wording {
+    private static final int SHOWN = 60;
+
+    private Wording() {}
+
+    static String words(Dimension dimension) {
+        return dimension.noun() + " such as " + dimension.example();
+    }
+
+    static String shown(Raw raw) {
+        if (raw instanceof Raw.Scalar scalar) {
+            return scalar.isEmpty() ? "nothing" : "\"" + clipped(scalar.text()) + "\"";
+        }
+        return raw instanceof Raw.Mapping ? "a group of keys" : "a list";
+    }
+
+    static String clipped(String text) {
+        String flat = text.strip();
+        return flat.length() > SHOWN ? flat.substring(0, SHOWN) + "..." : flat;
+    }
+
+    static String joined(List<String> words, String last) {
+        int n = words.size();
+        return n == 1 ? words.get(0) : String.join(", ", words.subList(0, n - 1)) + " " + last + " " + words.get(n - 1);
+    }
+}
