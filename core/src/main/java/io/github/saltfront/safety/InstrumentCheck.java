@@ -22,10 +22,10 @@ public final class InstrumentCheck implements ProbeError {
     public static final double ICE_BATH_BOUND = 0.2;
 
     /**
-     * Bound on the boiling point from altitude alone [K]; our estimate: weather moves the pressure by some 20 hPa around the
-     * standard atmosphere, which is 0.55 K at 0.277 K per 10 hPa.
+     * Bound on the boiling point from altitude alone [K]; our estimate: weather moves the pressure by some 30 hPa around the
+     * standard atmosphere, which is 0.83 K at 0.277 K per 10 hPa.
      */
-    public static final double BOILING_BOUND_FROM_ALTITUDE = 0.6;
+    public static final double BOILING_BOUND_FROM_ALTITUDE = 0.9;
 
     /** Accuracy that the food code asks of a thermometer in Celsius [K]. */
     public static final double FOOD_CODE_TOLERANCE = 1.0;

@@ -105,6 +105,10 @@ public record Lethality(double share, double logReduction, OptionalDouble fulfil
             current = 0;
         }
 
+        double best() {
+            return best;
+        }
+
         Lethality result() {
             return new Lethality(best, table.logReduction(), fulfilledAt);
         }

@@ -61,6 +61,38 @@ public record MeasuredRecord(
         return accumulator.result();
     }
 
+    /**
+     * Returns how the share of the hold grows, reading by reading.
+     *
+     * @param table required holds
+     * @return best share so far at each reading, never falling [-]; as long as the log
+     */
+    public double[] runningShare(HoldTable table) {
+        Lethality.Accumulator accumulator = new Lethality.Accumulator(table);
+        double[] shares = new double[log.size()];
+        walkLower(new SegmentVisitor() {
+            private int next;
+
+            @Override
+            public void point(double time, double temperature) {
+                accumulator.point(time, temperature);
+                shares[next++] = accumulator.best();
+            }
+
+            @Override
+            public void segment(double start, double end, double from, double to) {
+                accumulator.segment(start, end, from, to);
+                shares[next++] = accumulator.best();
+            }
+
+            @Override
+            public void gap(double start, double end, boolean clockLost) {
+                accumulator.gap(start, end, clockLost);
+            }
+        });
+        return shares;
+    }
+
     /** Returns the number of stretches without knowledge: gaps and jumps of the clock. */
     public int gaps() {
         int count = 0;
