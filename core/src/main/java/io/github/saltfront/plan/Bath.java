@@ -70,6 +70,17 @@ public record Bath(List<Portion> portions, double addedSalt, double addedSugar) 
         return new Bath(portions, Math.max(0, wanted - brought), addedSugar);
     }
 
+    /**
+     * Returns the same liquids and salt with another amount of sugar added.
+     *
+     * @param sugar sugar added [kg]
+     * @return the bath
+     * @throws IllegalArgumentException if it is more than the salt of the bath
+     */
+    public Bath withSugar(double sugar) {
+        return new Bath(portions, addedSalt, sugar);
+    }
+
     /** Returns the water of the bath [kg]. */
     public double water() {
         return sum(portions, l -> l.parts().water());

@@ -2,6 +2,7 @@ package io.github.saltfront.plan;
 
 import io.github.saltfront.matter.Melinder2010;
 import io.github.saltfront.matter.Parker1965;
+import io.github.saltfront.matter.SaltStrength;
 import io.github.saltfront.units.Checks;
 import io.github.saltfront.units.Temperature;
 import java.util.List;
@@ -34,6 +35,8 @@ public final class IceBalance {
 
     /** Temperature at which the surface of meat begins to freeze, upper end [K]. */
     public static final double MEAT_FREEZES = Temperature.fromCelsius(-1);
+
+    private static final int ITERATIONS = 30;
 
     private IceBalance() {}
 
@@ -123,11 +126,15 @@ public final class IceBalance {
     public static double iceOfHotAndIce(double water, double salt, double hot, double ice, double end) {
         Checks.requirePositive("water", water, "kg");
         Checks.requireInRange("salt", salt, 0, 0.35 * water, "kg");
-        // heat capacity of the finished brine for the hot part: the two differ by the heat of dilution, which is small
-        double capacity = Melinder2010.heatCapacity(Temperature.fromCelsius(5), salt / (salt + water));
-        double warm = capacity * (hot - end);
-        Checks.requirePositive("hot above end temperature", warm, "J/kg");
-        return (water + salt) * warm / (heatOfIce(ice, end) + warm);
+        double perIce = heatOfIce(ice, end) / Checks.requirePositive("hot above end temperature", hot - end, "K");
+        double part = water / 2;
+        // the hot part is stronger the more ice there is, and its heat capacity depends weakly on that
+        for (int i = 0; i < ITERATIONS; i++) {
+            double strength = Math.min(SaltStrength.SALOMETER_FULL_SCALE, salt / (salt + water - part));
+            double capacity = Melinder2010.heatCapacity(Temperature.fromCelsius(5), strength);
+            part = (water + salt) * capacity / (perIce + capacity);
+        }
+        return part;
     }
 
     /**

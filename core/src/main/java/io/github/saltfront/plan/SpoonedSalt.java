@@ -59,7 +59,8 @@ public record SpoonedSalt(
         left = Math.max(0, left - tables * tablespoon);
         int eighths = (int) Math.round(left / step) * (int) Math.round(8 * step / teaspoon);
         double volume = cups * quarterCup + tables * tablespoon + eighths * teaspoon / 8;
-        return new SpoonedSalt(wanted, system, cups, tables, eighths, volume, form.massOf(volume));
+        return new SpoonedSalt(
+                wanted, system, cups, tables, eighths, volume, volume > 0 ? form.massOf(volume) : Band.exactly(0));
     }
 
     private static double volume(Catalog catalog, UnitSystem system, String measure) {

@@ -12,6 +12,7 @@ import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -55,8 +56,8 @@ class BathTest {
 
     @Property
     void strengthAskedForIsStrengthMixed(
-            @ForAll @DoubleRange(min = 0.01, max = 0.25) double fraction,
-            @ForAll @DoubleRange(min = 0.1, max = 20) double mass) {
+            @ForAll @Scale(6) @DoubleRange(min = 0.01, max = 0.25) double fraction,
+            @ForAll @Scale(6) @DoubleRange(min = 0.1, max = 20) double mass) {
         Bath bath = Bath.of(CATALOG.liquids().get("yogurt"), mass, 0, 0).withStrength(new SaltStrength(fraction));
         assertThat(bath.strength().saltFraction()).isCloseTo(fraction, within(1e-12));
     }

@@ -7,6 +7,7 @@ import io.github.saltfront.transport.SaltSource;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
 import org.junit.jupiter.api.Test;
 
 /** Net gain splits into water and salt without remainder. */
@@ -15,9 +16,9 @@ class NetMassGainTest {
 
     @Property
     void waterAndSaltGainedAddUpToTheNetGain(
-            @ForAll @DoubleRange(min = 0, max = 0.26) double strength,
-            @ForAll @DoubleRange(min = -1, max = 1) double position,
-            @ForAll @DoubleRange(min = 0.85, max = 1.05) double partition) {
+            @ForAll @Scale(6) @DoubleRange(min = 0, max = 0.26) double strength,
+            @ForAll @Scale(6) @DoubleRange(min = -1, max = 1) double position,
+            @ForAll @Scale(6) @DoubleRange(min = 0.85, max = 1.05) double partition) {
         double r = strength / (1 - strength);
         double water = GAIN.waterGain(r, 0.74, 0.0015, partition, position);
         double salt = partition * r * (0.74 + water) - 0.0015;

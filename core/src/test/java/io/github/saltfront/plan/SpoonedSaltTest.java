@@ -9,6 +9,7 @@ import io.github.saltfront.catalog.SaltForm;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
 import org.junit.jupiter.api.Test;
 
 /** Grams to spoons and back. */
@@ -17,7 +18,7 @@ class SpoonedSaltTest {
 
     @Property
     void spoonsHoldWhatWasAskedForToHalfASpoonStep(
-            @ForAll @DoubleRange(min = 0.0005, max = 1) double mass, @ForAll UnitSystem system) {
+            @ForAll @Scale(6) @DoubleRange(min = 0.0005, max = 1) double mass, @ForAll UnitSystem system) {
         for (SaltForm form : CATALOG.salts().all()) {
             SpoonedSalt spoons = SpoonedSalt.of(mass, form, system, CATALOG);
             double step = (form.volumeOf(mass) < 5e-6 ? 5e-6 / 8 : 5e-6 / 4)
@@ -27,7 +28,7 @@ class SpoonedSaltTest {
     }
 
     @Property
-    void gramsToVolumeAndBackAreTheSame(@ForAll @DoubleRange(min = 0, max = 5) double mass) {
+    void gramsToVolumeAndBackAreTheSame(@ForAll @Scale(6) @DoubleRange(min = 0.0001, max = 5) double mass) {
         SaltForm form = CATALOG.salts().get("coarse-salt-unknown");
         assertThat(form.massOf(form.volumeOf(mass)).typical()).isCloseTo(mass, within(1e-12));
     }
@@ -42,6 +43,13 @@ class SpoonedSaltTest {
         SpoonedSalt tablespoon = SpoonedSalt.of(0.018, table, UnitSystem.US, CATALOG);
         assertThat(tablespoon.tablespoons()).isEqualTo(1);
         assertThat(tablespoon.eighthTeaspoons()).isZero();
+    }
+
+    @Test
+    void noSaltNeedsNoSpoon() {
+        SpoonedSalt none = SpoonedSalt.of(0, CATALOG.salts().get("table-salt"), UnitSystem.METRIC, CATALOG);
+        assertThat(none.mass().high()).isZero();
+        assertThat(none.relativeError().high()).isZero();
     }
 
     @Test

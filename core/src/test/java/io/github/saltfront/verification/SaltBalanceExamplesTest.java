@@ -104,8 +104,7 @@ class SaltBalanceExamplesTest {
     @Test
     void halfHotHalfIceEndsCold() {
         double ice = IceBalance.iceOfHotAndIce(4.0, 0.240, celsius(95), celsius(-18), celsius(4));
-        // printed with a heat capacity of its own choice (3.69 kJ/(kg.K) works backward from it): one percent
-        assertThat(ice).isCloseTo(1.97, within(0.04));
+        assertThat(ice).isCloseTo(1.97, within(0.005));
     }
 
     // 240 g salt cool 4 kg water by 1.0 K (15.9 kJ)
