@@ -10,6 +10,9 @@ final class SaltTerms {
     private static final double CELSIUS = LaneBlock.KELVIN;
     private static final double REFERENCE = CELSIUS + 5;
 
+    /** Water per dry solids below which a layer gives less of it [kg/kg]; estimate: about what is bound. */
+    private static final double SCARCE_WATER = 0.1;
+
     private final LaneBlock block;
     private final int cells;
     private final int lanes;
@@ -127,7 +130,8 @@ final class SaltTerms {
             for (int l = 0; l < lanes; l++) {
                 int c = b + l;
                 double excess = water[c] + expelled[c] - water[c - lanes] - expelled[c - lanes];
-                double flow = waterConductance[c] * excess;
+                double donor = excess > 0 ? water[c] : water[c - lanes];
+                double flow = waterConductance[c] * excess * supply(donor);
                 waterFlow[c] = flow;
                 netWater[c - lanes] += flow;
                 netWater[c] -= flow;
@@ -136,6 +140,11 @@ final class SaltTerms {
         for (int f = 0; f < block.faces; f++) {
             faceWater(f, slotSalt, water, expelled, reservoirWater);
         }
+    }
+
+    /** Share of a flow that a layer with little water left can feed; cooked layers differ in what they would hold if wet. */
+    private static double supply(double water) {
+        return Math.min(Math.max(water, 0) / SCARCE_WATER, 1);
     }
 
     private void faceWater(int face, double[] slotSalt, double[] water, double[] expelled, double[] reservoirWater) {
