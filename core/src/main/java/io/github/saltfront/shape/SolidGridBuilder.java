@@ -219,7 +219,10 @@ final class SolidGridBuilder {
             double[] nodes = center[axis];
             boolean mirrored = axis < 2 || edge[2][0] == 0;
             at = mirrored ? Math.abs(at) : at;
-            if (at > nodes[nodes.length - 1] || !mirrored && at < nodes[0]) {
+            double end = nodes[nodes.length - 1];
+            // a patch at the end of a cylinder has its point at the last node but for rounding
+            at = Math.abs(at - end) < 1e-9 * end ? end : at;
+            if (at > end || !mirrored && at < nodes[0]) {
                 return false;
             }
             int found = Arrays.binarySearch(nodes, at);

@@ -5,10 +5,15 @@ final class SolidBalance {
     private final SolidState state;
     private final double startEnthalpy;
     private final double startMass;
+    private final double startSalt;
+    private double saltIn;
+    private double stageSalt;
+    private boolean inStage;
 
     SolidBalance(SolidState state) {
         this.state = state;
         startEnthalpy = state.total(state.enthalpy);
+        startSalt = state.total(state.saltContent);
         startMass = dryMass() + state.total(state.saltContent) + state.total(state.water);
     }
 
@@ -25,7 +30,29 @@ final class SolidBalance {
         for (double in : state.heatIn) {
             heat += in;
         }
-        return new BalanceError(relative(startEnthalpy, heat, state.total(state.enthalpy)), 0, 0);
+        double salt = saltIn + (inStage ? stageSalt - reservoirs() : 0);
+        return new BalanceError(
+                relative(startEnthalpy, heat, state.total(state.enthalpy)),
+                relative(startSalt, salt, state.total(state.saltContent)),
+                0);
+    }
+
+    private double reservoirs() {
+        double sum = state.totalOnPatches(state.doseSalt);
+        for (double salt : state.bathSalt) {
+            sum += salt;
+        }
+        return sum;
+    }
+
+    void beginStage() {
+        stageSalt = reservoirs();
+        inStage = true;
+    }
+
+    void endStage() {
+        saltIn += stageSalt - reservoirs();
+        inStage = false;
     }
 
     private static double relative(double start, double in, double end) {
@@ -34,7 +61,8 @@ final class SolidBalance {
     }
 
     double massLoss() {
-        return evaporatedShare();
+        double gained = state.total(state.saltContent) - startSalt;
+        return evaporatedShare() - gained / startMass;
     }
 
     double evaporatedShare() {

@@ -31,6 +31,7 @@ public final class SolidSolver {
     private final SolidBalance balance;
     private final SolidEvents events;
     private final double[] endEnthalpy;
+    private final double[] endSalt;
     private final double[] endTemperature;
     private final double[] endCapacity;
     private final double[] work;
@@ -54,6 +55,7 @@ public final class SolidSolver {
         stepper = new SolidStepper(state);
         kinetics = new SolidKinetics(state, settings);
         endEnthalpy = new double[state.cells];
+        endSalt = new double[state.cells];
         endTemperature = new double[state.cells];
         endCapacity = new double[state.cells];
         work = new double[state.cells];
@@ -81,6 +83,7 @@ public final class SolidSolver {
                 "the grid has " + state.faces + " face(s), the stage "
                         + input.faces().size() + ".");
         stepper.begin(input);
+        balance.beginStage();
         state.stageTime = 0;
         double duration = input.duration();
         stepper.heat.takeTemperatures();
@@ -100,6 +103,7 @@ public final class SolidSolver {
                 commit(duration);
             }
         }
+        balance.endStage();
     }
 
     /** Time in which the fastest cell at the surface would follow a jump, a tenth of it; cut cells count as whole ones. */
@@ -128,24 +132,15 @@ public final class SolidSolver {
     }
 
     private void computeEnd() {
-        addSolution(state.enthalpy, stepper.stageHeat, endEnthalpy);
-        stepper.heat.computeTemperatures(endEnthalpy, state.water, state.saltContent);
+        SolidStepper.addSolution(state.enthalpy, stepper.stageHeat, endEnthalpy);
+        if (stepper.isMoving()) {
+            stepper.salt.addSolution(endSalt);
+        } else {
+            System.arraycopy(state.saltContent, 0, endSalt, 0, state.cells);
+        }
+        stepper.heat.computeTemperatures(endEnthalpy, state.water, endSalt);
         System.arraycopy(stepper.heat.temperature, 0, endTemperature, 0, state.cells);
         System.arraycopy(stepper.heat.capacity, 0, endCapacity, 0, state.cells);
-    }
-
-    private static void addSolution(double[] base, double[][] stages, double[] result) {
-        double m0 = RosenbrockW.solution(0);
-        double m1 = RosenbrockW.solution(1);
-        double m2 = RosenbrockW.solution(2);
-        double m3 = RosenbrockW.solution(3);
-        double[] u0 = stages[0];
-        double[] u1 = stages[1];
-        double[] u2 = stages[2];
-        double[] u3 = stages[3];
-        for (int c = 0; c < result.length; c++) {
-            result[c] = base[c] + m0 * u0[c] + m1 * u1[c] + m2 * u2[c] + m3 * u3[c];
-        }
     }
 
     private boolean decide(StopRule rule) {
@@ -174,6 +169,9 @@ public final class SolidSolver {
 
     private void commit(double duration) {
         System.arraycopy(endEnthalpy, 0, state.enthalpy, 0, state.cells);
+        if (stepper.isMoving()) {
+            stepper.salt.commit(endSalt);
+        }
         kinetics.commit(step, stepper, endTemperature);
         System.arraycopy(endTemperature, 0, state.temperature, 0, state.cells);
         System.arraycopy(endCapacity, 0, state.capacity, 0, state.cells);
@@ -357,7 +355,7 @@ public final class SolidSolver {
     }
 
     double meanSalt(boolean atEnd) {
-        double salt = state.total(state.saltContent);
+        double salt = state.total(atEnd ? endSalt : state.saltContent);
         return salt / (balance.dryMass() + salt + state.total(state.water));
     }
 
@@ -368,7 +366,8 @@ public final class SolidSolver {
 
     double coreSalt(boolean atEnd) {
         for (int c = 0; c < state.cells; c++) {
-            work[c] = cellSalt(c);
+            double s = atEnd ? endSalt[c] : state.saltContent[c];
+            work[c] = s / (1 + state.water[c] + s);
         }
         return Math.max(0, grid.middle(work));
     }
@@ -435,6 +434,16 @@ public final class SolidSolver {
         return balance.evaporatedShare();
     }
 
+    /**
+     * Returns salt per water of what lies on a face.
+     *
+     * @param face 0 for the first or only, 1 for the second face
+     * @return strength [kg/kg], zero if there is no bath or dry salt
+     */
+    public double reservoirStrength(int face) {
+        return stepper.salt.strength(face);
+    }
+
     /** Returns the relative errors of the balances of energy, salt and water since the start. */
     public BalanceError balanceError() {
         return balance.error();
@@ -452,7 +461,7 @@ public final class SolidSolver {
 
     /** Returns the number of iterations of the linear solver since the start. */
     public long linearIterations() {
-        return stepper.system.iterations;
+        return stepper.system.iterations + stepper.salt.system.iterations;
     }
 
     @Override

@@ -97,6 +97,11 @@ final class SolidState {
         }
     }
 
+    /** Whether moving salt takes enthalpy along; not with constant properties. */
+    boolean carriesSaltEnthalpy() {
+        return heat.saltCapacity(0) != 0 || heat.saltCapacity(1) != 0 || heat.saltCapacity(2) != 0;
+    }
+
     /** Enthalpy of liquid water above 0 degrees Celsius [J/kg]; zero where water carries none (constant properties). */
     double waterEnthalpy(double t) {
         return t * (heat.waterCapacity(0) + t * (heat.waterCapacity(1) / 2 + t * heat.waterCapacity(2) / 3));

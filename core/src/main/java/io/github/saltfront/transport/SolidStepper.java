@@ -16,6 +16,7 @@ final class SolidStepper {
     final SolidState state;
     final SolidHeat heat;
     final SolidSystem system;
+    final SolidSalt salt;
     final SurfaceBalance surface = new SurfaceBalance();
     final double[][] stageHeat;
     final double[][] stageHeatIn;
@@ -34,6 +35,8 @@ final class SolidStepper {
     private final double[] baseSlope;
     private final double[] evaporation;
     private FaceCondition[] conditions = new FaceCondition[0];
+    private double[] stageSalt;
+    private boolean moving;
     private double lastStep;
 
     /** Error of the attempted step relative to the tolerance [-]. */
@@ -46,10 +49,12 @@ final class SolidStepper {
         faces = state.faces;
         heat = new SolidHeat(state);
         system = new SolidSystem(lines);
+        salt = new SolidSalt(state);
         stageHeat = new double[STAGES][cells];
         stageHeatIn = new double[STAGES][faces];
         stageEvaporated = new double[STAGES][faces];
         enthalpy = new double[cells];
+        stageSalt = state.saltContent;
         right = new double[cells];
         sinks = new double[cells];
         change = new double[cells];
@@ -63,6 +68,16 @@ final class SolidStepper {
     void begin(StageInput input) {
         conditions = input.faces().toArray(new FaceCondition[0]);
         lastStep = 0;
+        salt.begin(input);
+        moving = !state.isUniform();
+        for (SaltSource source : input.sources()) {
+            moving |= !(source instanceof SaltSource.None);
+        }
+    }
+
+    /** Whether salt is advanced in this stage. */
+    boolean isMoving() {
+        return moving;
     }
 
     FaceCondition condition(int face) {
@@ -74,22 +89,29 @@ final class SolidStepper {
         double rate = 1 / (step * RosenbrockW.GAMMA);
         for (int stage = 0; stage < STAGES; stage++) {
             combine(stage, state.enthalpy, stageHeat, enthalpy);
+            stageSalt = moving ? salt.combine(stage) : state.saltContent;
             if (stage == 0) {
                 heat.takeTemperatures();
             } else {
-                heat.computeTemperatures(enthalpy, state.water, state.saltContent);
+                heat.computeTemperatures(enthalpy, state.water, stageSalt);
             }
             evaluate(state.stageTime + RosenbrockW.stageTime(stage) * step);
             if (stage == 0) {
                 factorHeat(rate);
+                if (moving) {
+                    salt.factor(rate);
+                }
             }
             solveHeat(stage, step, rate, LINEAR_SHARE * settings.temperatureTolerance());
+            if (moving) {
+                salt.solve(stage, step, rate, LINEAR_SHARE * settings.saltTolerance() / state.heat.rawWater());
+            }
         }
         lastStep = step;
-        estimateError(settings.temperatureTolerance());
+        estimateError(settings);
     }
 
-    private static void combine(int stage, double[] base, double[][] stages, double[] result) {
+    static void combine(int stage, double[] base, double[][] stages, double[] result) {
         System.arraycopy(base, 0, result, 0, result.length);
         for (int j = 0; j < stage; j++) {
             double a = RosenbrockW.stageState(stage, j);
@@ -103,8 +125,11 @@ final class SolidStepper {
     }
 
     private void evaluate(double time) {
-        heat.computeConductances(state.water, state.saltContent);
+        heat.computeConductances(state.water, stageSalt);
         heat.computeNet();
+        if (moving) {
+            salt.evaluate(heat.temperature, heat.net);
+        }
         for (int p = 0; p < lines.patches; p++) {
             evaluatePatch(p, time);
         }
@@ -115,7 +140,7 @@ final class SolidStepper {
         int c = lines.patchCell[p];
         double activity = 0;
         if (condition.wetShare() > 0) {
-            activity = SurfaceBalance.waterActivity(state.water[c], state.saltContent[c]);
+            activity = SurfaceBalance.waterActivity(state.water[c], stageSalt[c]);
         }
         solveSurface(p, condition, time, heat.temperature, activity);
         flux[p] = surface.flux;
@@ -134,13 +159,15 @@ final class SolidStepper {
     private void factorHeat(double rate) {
         System.arraycopy(heat.capacity, 0, baseCapacity, 0, cells);
         System.arraycopy(slope, 0, baseSlope, 0, slope.length);
+        double weight = 0;
         for (int c = 0; c < cells; c++) {
             sinks[c] = state.dryMass[c] * baseCapacity[c] * rate;
+            weight += sinks[c];
         }
         for (int p = 0; p < lines.patches; p++) {
             sinks[lines.patchCell[p]] -= lines.patchArea[p] * slope[p];
         }
-        system.factor(heat.conductance, sinks);
+        system.factor(heat.conductance, sinks, weight);
     }
 
     private void solveHeat(int stage, double step, double rate, double accuracy) {
@@ -159,7 +186,7 @@ final class SolidStepper {
             result[c] = change[c] * baseCapacity[c];
         }
         for (int f = 0; f < faces; f++) {
-            double heatFlow = 0;
+            double heatFlow = moving ? salt.carried(f, heat.temperature) : 0;
             double vapor = 0;
             for (int p = 0; p < lines.patches; p++) {
                 if (lines.patchFace[p] == f) {
@@ -181,22 +208,37 @@ final class SolidStepper {
             }
             return;
         }
-        double[] sum = change;
-        java.util.Arrays.fill(sum, 0);
-        for (int j = 0; j < stage; j++) {
-            double own = j == stage - 1 ? 1 : -RosenbrockW.GAMMA * RosenbrockW.stageCoupling(stage - 1, j);
-            double a = own + RosenbrockW.GAMMA * RosenbrockW.stageCoupling(stage, j);
-            double[] u = stageHeat[j];
-            for (int c = 0; c < cells; c++) {
-                sum[c] += a * u[c];
-            }
-        }
         for (int c = 0; c < cells; c++) {
-            sum[c] /= baseCapacity[c];
+            change[c] = guess(stage, stageHeat, c) / baseCapacity[c];
         }
     }
 
-    private static double coupled(int stage, double[][] stages, int index) {
+    /** Stage vector at an index if the rate of the stage before still holds. */
+    static double guess(int stage, double[][] stages, int index) {
+        double sum = stages[stage - 1][index];
+        for (int j = 0; j < stage; j++) {
+            double before = j == stage - 1 ? 0 : RosenbrockW.stageCoupling(stage - 1, j);
+            sum += RosenbrockW.GAMMA * (RosenbrockW.stageCoupling(stage, j) - before) * stages[j][index];
+        }
+        return sum;
+    }
+
+    /** Sets result = base + sum of m_i U_i; base and result may be the same. */
+    static void addSolution(double[] base, double[][] stages, double[] result) {
+        double m0 = RosenbrockW.solution(0);
+        double m1 = RosenbrockW.solution(1);
+        double m2 = RosenbrockW.solution(2);
+        double m3 = RosenbrockW.solution(3);
+        double[] u0 = stages[0];
+        double[] u1 = stages[1];
+        double[] u2 = stages[2];
+        double[] u3 = stages[3];
+        for (int i = 0; i < result.length; i++) {
+            result[i] = base[i] + m0 * u0[i] + m1 * u1[i] + m2 * u2[i] + m3 * u3[i];
+        }
+    }
+
+    static double coupled(int stage, double[][] stages, int index) {
         double sum = 0;
         for (int j = 0; j < stage; j++) {
             sum += RosenbrockW.stageCoupling(stage, j) * stages[j][index];
@@ -204,7 +246,8 @@ final class SolidStepper {
         return sum;
     }
 
-    private void estimateError(double tolerance) {
+    private void estimateError(SolverSettings settings) {
+        double tolerance = settings.temperatureTolerance();
         double sum = 0;
         double volume = 0;
         for (int c = 0; c < cells; c++) {
@@ -216,6 +259,7 @@ final class SolidStepper {
             sum += lines.volume[c] * scaled * scaled;
             volume += lines.volume[c];
         }
+        sum += moving ? salt.error(settings.saltTolerance()) : 0;
         error = Math.sqrt(sum / volume);
     }
 }

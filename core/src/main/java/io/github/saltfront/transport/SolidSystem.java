@@ -21,14 +21,19 @@ final class SolidSystem {
 
     private final SolidLines lines;
     private final double[][] coupling;
-    private final double[] sink;
     private final double[] diagonal;
     private final double[] pivot;
     private final double[] residual;
     private final double[] direction;
     private final double[] preconditioned;
     private final double[] product;
-    private double sinkSum;
+    private double[][] border = new double[0][];
+    private double[] borderPivot = new double[0];
+
+    /** Sum of the sinks that measure the accuracy, and of the whole matrix. */
+    private double weight;
+
+    private double matrixSum;
 
     /** Iterations since the start. */
     long iterations;
@@ -40,7 +45,6 @@ final class SolidSystem {
         this.lines = lines;
         int n = lines.cells;
         coupling = new double[3][n];
-        sink = new double[n];
         diagonal = new double[n];
         pivot = new double[n];
         residual = new double[n];
@@ -49,16 +53,38 @@ final class SolidSystem {
         product = new double[n];
     }
 
-    /** Takes a matrix and factors its preconditioner. */
-    void factor(double[][] conductance, double[] sinks) {
+    /** Takes a matrix without border and factors its preconditioner; the arguments are as below. */
+    void factor(double[][] conductance, double[] sinks, double sinkWeight) {
+        factor(conductance, sinks, sinkWeight, new double[0][], new double[0]);
+    }
+
+    /**
+     * Takes a matrix and factors its preconditioner.
+     *
+     * @param conductance g to the next cell in each direction
+     * @param sinks s of each cell
+     * @param sinkWeight sum of the part of the sinks that is due to the time step; it scales the accuracy
+     * @param borders what each reservoir takes from the cell of each patch; the preconditioner leaves them out
+     * @param pivots what the border products are divided by, zero for no reservoir
+     */
+    void factor(double[][] conductance, double[] sinks, double sinkWeight, double[][] borders, double[] pivots) {
         for (int axis = 0; axis < 3; axis++) {
             System.arraycopy(conductance[axis], 0, coupling[axis], 0, lines.cells);
         }
-        System.arraycopy(sinks, 0, sink, 0, lines.cells);
         System.arraycopy(sinks, 0, diagonal, 0, lines.cells);
-        sinkSum = 0;
+        weight = sinkWeight;
+        border = borders;
+        borderPivot = pivots;
+        matrixSum = 0;
         for (double s : sinks) {
-            sinkSum += s;
+            matrixSum += s;
+        }
+        for (int f = 0; f < borders.length; f++) {
+            double sum = 0;
+            for (double g : borders[f]) {
+                sum += g;
+            }
+            matrixSum -= pivots[f] > 0 ? sum * sum / pivots[f] : 0;
         }
         for (int m = 0; m < lines.lines; m++) {
             int s = lines.start[m];
@@ -121,7 +147,7 @@ final class SolidSystem {
             residual[c] = right[c] - product[c];
         }
         // r M^-1 r is close to e A e, which is not less than the sum of sink e^2
-        double goal = accuracy * accuracy * sinkSum;
+        double goal = accuracy * accuracy * weight;
         double measure = precondition();
         int count = 0;
         if (measure > goal) {
@@ -152,7 +178,7 @@ final class SolidSystem {
         for (int c = 0; c < n; c++) {
             sum += residual[c];
         }
-        double shift = sum / sinkSum;
+        double shift = sum / matrixSum;
         for (int c = 0; c < n; c++) {
             x[c] += shift;
         }
@@ -169,6 +195,22 @@ final class SolidSystem {
             subtract(coupling[0], x, result, s, s + 1, Math.max(0, lines.start[m + 1] - s - 1));
             subtract(coupling[1], x, result, s, lines.startY[m], lines.lengthY[m]);
             subtract(coupling[2], x, result, s, lines.startZ[m], lines.lengthZ[m]);
+        }
+        for (int f = 0; f < border.length; f++) {
+            if (borderPivot[f] > 0) {
+                subtractBorder(border[f], borderPivot[f], x, result);
+            }
+        }
+    }
+
+    private void subtractBorder(double[] g, double pivotOfBorder, double[] x, double[] result) {
+        double sum = 0;
+        for (int p = 0; p < g.length; p++) {
+            sum += g[p] * x[lines.patchCell[p]];
+        }
+        double scale = sum / pivotOfBorder;
+        for (int p = 0; p < g.length; p++) {
+            result[lines.patchCell[p]] -= g[p] * scale;
         }
     }
 
