@@ -1,0 +1,95 @@
+package io.github.saltfront.transport;
+
+import io.github.saltfront.numerics.RosenbrockW;
+import java.util.function.DoubleUnaryOperator;
+
+/** Kill and protein changes along the temperature history of each cell, by the rules of {@link Kinetics}. */
+final class SolidKinetics {
+    private static final double CELSIUS = SolidState.KELVIN;
+
+    /** Change of a cell's temperature in one step above which the next one is made shorter [K]. */
+    private static final double LARGEST_CHANGE = 4;
+
+    private final SolidState state;
+    private final DoubleUnaryOperator killRate;
+    private final Denaturation denaturation;
+    private final boolean killing;
+    private final boolean changing;
+    private final double[] endKill;
+
+    SolidKinetics(SolidState state, SolverSettings settings) {
+        this.state = state;
+        killRate = settings.killRate();
+        killing = killRate != SolverSettings.NO_KILL;
+        denaturation = settings.denaturation();
+        changing = denaturation.reactions() > 0;
+        endKill = new double[state.cells];
+    }
+
+    /** Temperature of a cell within the attempted step in degrees Celsius, exact at both ends. */
+    static double denseTemperature(
+            SolidState state, SolidStepper stepper, double[] endTemperature, int c, double theta) {
+        double full = 0;
+        double part = 0;
+        for (int j = 0; j < RosenbrockW.STAGES; j++) {
+            double u = stepper.stageHeat[j][c];
+            full += RosenbrockW.solution(j) * u;
+            part += RosenbrockW.dense(j, theta) * u;
+        }
+        double start = state.temperature[c];
+        double scale = state.capacity[c];
+        return start + part / scale + (endTemperature[c] - start - full / scale) * theta * theta;
+    }
+
+    /** Factor on the next step so that temperatures change by no more than a few kelvin where rates depend on them. */
+    double stepFactor(double[] endTemperature) {
+        double largest = 0;
+        for (int c = 0; (killing || changing) && c < endTemperature.length; c++) {
+            if (endTemperature[c] > 40) {
+                largest = Math.max(largest, Math.abs(endTemperature[c] - state.temperature[c]));
+            }
+        }
+        return largest > LARGEST_CHANGE ? LARGEST_CHANGE / largest : 1;
+    }
+
+    /** Computes the kill at the end of the attempted step. */
+    void computeEndKill(double step, SolidStepper stepper, double[] endTemperature) {
+        for (int c = 0; killing && c < endKill.length; c++) {
+            double middle = denseTemperature(state, stepper, endTemperature, c, 0.5);
+            double a = killRate.applyAsDouble(state.temperature[c] + CELSIUS);
+            double b = killRate.applyAsDouble(middle + CELSIUS);
+            double d = killRate.applyAsDouble(endTemperature[c] + CELSIUS);
+            double mean = Kinetics.exponentialMean(a, b) + Kinetics.exponentialMean(b, d);
+            endKill[c] = state.kill[c] + 0.5 * step * mean;
+        }
+    }
+
+    /** Takes over the kill and the protein changes of an accepted step. */
+    void commit(double step, SolidStepper stepper, double[] endTemperature) {
+        if (killing) {
+            System.arraycopy(endKill, 0, state.kill, 0, endKill.length);
+        }
+        for (int r = 0; changing && r < state.extents.length; r++) {
+            double[] extent = state.extents[r];
+            for (int c = 0; c < extent.length; c++) {
+                if (extent[c] < 1) {
+                    double middle = denseTemperature(state, stepper, endTemperature, c, 0.5);
+                    double a = denaturation.rate(r, state.temperature[c] + CELSIUS);
+                    double b = denaturation.rate(r, middle + CELSIUS);
+                    double d = denaturation.rate(r, endTemperature[c] + CELSIUS);
+                    double mean = Kinetics.exponentialMean(a, b) + Kinetics.exponentialMean(b, d);
+                    extent[c] = 1 - (1 - extent[c]) * Math.exp(-0.5 * step * mean);
+                }
+            }
+        }
+    }
+
+    /** Least kill over all cells. */
+    double least(boolean atEnd) {
+        double least = Double.POSITIVE_INFINITY;
+        for (double kill : atEnd && killing ? endKill : state.kill) {
+            least = Math.min(least, kill);
+        }
+        return least;
+    }
+}
