@@ -4,16 +4,20 @@ import io.github.saltfront.catalog.Cut;
 import io.github.saltfront.catalog.CutSize;
 import io.github.saltfront.shape.Shape;
 import io.github.saltfront.units.Checks;
-<<<<<<< HEAD
 import java.util.Arrays;
 import java.util.OptionalDouble;
 
 /**
  * Shape of a piece from its cut, mass and thickness. Length and width follow from those of the typical piece so that the
- * volume goes with the mass. Whole birds become the slab that takes the measured time, never a solid body of their mass.
+ * piece fills the same share of the box around it. Edges count: salt and heat enter a chop through them too. Two kinds of piece
+ * are slabs all the same: whole birds, which become the slab that takes the measured time and never a solid body of their mass;
+ * and tapered pieces such as fillets, whose thick part is what heats last and has no edge near it.
  */
 public final class PieceShape {
-    private static final double SPHERE = Math.PI / 6;
+    /** Share of the surrounding box below which a piece counts as tapered [-]; a fillet fills 0.46, a chop 0.7 and more. */
+    private static final double TAPERED = 0.6;
+
+    private static final double BALL = Math.PI / 6;
 
     private PieceShape() {}
 
@@ -29,11 +33,11 @@ public final class PieceShape {
     }
 
     /**
-     * Returns the shape of a piece.
+     * Returns the shape of a piece of a cut.
      *
-     * @param cut its cut
-     * @param mass its mass [kg]
-     * @param thickness its thickness [m]; the usual one if empty
+     * @param cut the cut
+     * @param mass mass of the piece as bought [kg]
+     * @param thickness measured thickness [m]; empty to take the one of the cut at this mass
      * @return the shape
      * @throws IllegalArgumentException if no piece of that mass can be so thick
      */
@@ -41,58 +45,26 @@ public final class PieceShape {
         CutSize size = cut.size();
         double usual = size.thicknessAt(mass);
         double given = thickness.orElse(usual);
-        double ball = Math.cbrt(mass / cut.composition().density() / SPHERE);
+        double density = cut.composition().density();
+        double ball = Math.cbrt(mass / (density * BALL));
         Checks.require(
                 size.isHollow() || given <= ball,
                 "a piece of " + Math.round(mass * 1000) + " g cannot be " + Math.round(given * 1000)
                         + " mm at its thinnest: a ball of that mass is " + Math.round(ball * 1000)
                         + " mm. Is the mass that of one piece?");
-        double half = size.equivalentHalfThicknessAt(mass) * given / usual;
+        double thick = 2 * size.equivalentHalfThicknessAt(mass) * given / usual;
         double area = mass / size.mass().typical() * size.thickness() / given;
-        double stretch = Math.sqrt(area);
-        double length = Math.max(size.length() * stretch, 2 * half);
-        double width = Math.max(size.width() * stretch, 2 * half);
-        double[] sides = {2 * half, width, length};
+        double[] sides = {
+            thick, Math.max(thick, size.width() * Math.sqrt(area)), Math.max(thick, size.length() * Math.sqrt(area))
+        };
         Arrays.sort(sides);
+        boolean tapered = size.isHollow() || size.fillFactor(density) < TAPERED;
         return switch (size.shape()) {
-            case SLAB -> new Shape.Slab(2 * half);
-            case CYLINDER -> new Shape.Cylinder(2 * half, Math.max(size.length() * area, 2 * half));
-            case SPHERE -> new Shape.Sphere(2 * half);
+            case SLAB -> tapered ? new Shape.Slab(thick) : new Shape.Box(sides[2], sides[1], sides[0]);
+            case CYLINDER -> new Shape.Cylinder(thick, Math.max(size.length() * area, thick));
+            case SPHERE -> new Shape.Sphere(thick);
             case BOX -> new Shape.Box(sides[2], sides[1], sides[0]);
             case ELLIPSOID -> new Shape.Ellipsoid(sides[2], sides[1], sides[0]);
-        };
-    }
-=======
-import java.util.OptionalDouble;
-
-/** Shape through which salt enters a piece. Edges count: a chop takes salt more than twice as fast as a wide slab. */
-public final class PieceShape {
-    private PieceShape() {}
-
-    /**
-     * Returns the shape of a piece of a cut. Outlines grow so that the piece fills the same share of the box around it; whole
-     * birds are the slab that stands for their wall.
-     *
-     * @param cut the cut
-     * @param mass mass of the piece as bought [kg]
-     * @param thickness measured thickness [m]; empty to take the one of the cut at this mass
-     * @return the shape
-     */
-    public static Shape of(Cut cut, double mass, OptionalDouble thickness) {
-        CutSize size = cut.size();
-        if (size.isHollow()) {
-            return new Shape.Slab(2 * size.equivalentHalfThicknessAt(mass));
-        }
-        double thick = thickness.orElse(size.thicknessAt(mass));
-        double area = (mass / size.mass().typical()) * (size.thickness() / thick);
-        double growth = Math.sqrt(area);
-        double length = size.length() * growth;
-        double width = size.width() * growth;
-        return switch (size.shape()) {
-            case SPHERE -> new Shape.Sphere(thick);
-            case CYLINDER -> new Shape.Cylinder(thick, Math.max(thick, size.length() * area));
-            case ELLIPSOID -> width >= thick ? new Shape.Ellipsoid(length, width, thick) : new Shape.Slab(thick);
-            case SLAB, BOX -> width >= thick ? new Shape.Box(length, width, thick) : new Shape.Slab(thick);
         };
     }
 
@@ -110,5 +82,4 @@ public final class PieceShape {
         double side = Math.sqrt(mass / (density * thickness));
         return side >= thickness ? new Shape.Box(side, side, thickness) : new Shape.Slab(thickness);
     }
->>>>>>> salting
 }

@@ -19,8 +19,8 @@ final class SolidKinetics {
 
     SolidKinetics(SolidState state, SolverSettings settings) {
         this.state = state;
-        killRate = settings.killRate();
-        killing = killRate != SolverSettings.NO_KILL;
+        killing = !settings.killRates().isEmpty();
+        killRate = killing ? settings.killRates().get(0) : kelvin -> 0;
         denaturation = settings.denaturation();
         changing = denaturation.reactions() > 0;
         endKill = new double[state.cells];

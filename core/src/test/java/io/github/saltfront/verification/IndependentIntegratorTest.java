@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import io.github.saltfront.transport.FaceCondition;
-import io.github.saltfront.transport.IceModel;
+import io.github.saltfront.transport.FrozenState;
 import io.github.saltfront.transport.LayerSolver;
 import io.github.saltfront.transport.SaltSource;
 import io.github.saltfront.transport.StageInput;
@@ -149,7 +149,7 @@ class IndependentIntegratorTest {
         List<Check> checks = Check.compare("lines", List.of("mean", "bath"), expected, rounding, resolution -> {
             LayerSolver solver = new LayerSolver(
                     resolution.grid(0),
-                    List.of(VariablePiece.member(L, 5, 0, true, IceModel.NONE)),
+                    List.of(VariablePiece.member(L, 5, 0, true, FrozenState.NONE)),
                     resolution.settings());
             SaltSource bath = new SaltSource.Bath(strength * bathWater, bathWater, SaltSource.Swelling.NONE);
             solver.run(

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.saltfront.shape.LayerGrid;
 import io.github.saltfront.transport.FaceCondition;
-import io.github.saltfront.transport.IceModel;
+import io.github.saltfront.transport.FrozenState;
 import io.github.saltfront.transport.LayerSolver;
 import io.github.saltfront.transport.Member;
 import io.github.saltfront.transport.SaltSource;
@@ -89,7 +89,7 @@ class RandomPieceTest {
                 startC,
                 salt,
                 random.nextBoolean(),
-                frozen ? new RoundIce() : IceModel.NONE);
+                frozen ? new RoundIce() : FrozenState.NONE);
         LayerSolver solver = new LayerSolver(grid, List.of(member), SETTINGS);
         Hull hull = new Hull();
         hull.low = startC;

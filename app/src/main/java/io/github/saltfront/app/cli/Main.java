@@ -7,18 +7,15 @@ import picocli.CommandLine.Command;
 @Command(
         name = "saltfront",
         mixinStandardHelpOptions = true,
-<<<<<<< HEAD
         versionProvider = Version.class,
         subcommands = {
             PlanCommand.class,
             SimulateCommand.class,
+            BrineCommand.class,
+            LethalityCommand.class,
             CatalogCommand.class,
         },
         description = "Salt, water, heat and kill in one piece of meat through one day.")
-=======
-        description = "Salt, water, heat and kill in one piece of meat through one day.",
-        subcommands = {LethalityCommand.class})
->>>>>>> safety
 public final class Main implements Runnable {
     private Main() {}
 

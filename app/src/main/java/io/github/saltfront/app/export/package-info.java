@@ -1,8 +1,4 @@
-<<<<<<< HEAD
-/** Results as text, JSON and CSV: names and units of the file contract. */
-=======
-/** What leaves the program: records and reports. Translates only. */
->>>>>>> safety
+/** Results as text, JSON, CSV and reports: names and units of the file contract. Translates only. */
 @NullMarked
 package io.github.saltfront.app.export;
 
