@@ -7,7 +7,8 @@ import picocli.CommandLine.Command;
 @Command(
         name = "saltfront",
         mixinStandardHelpOptions = true,
-        description = "Salt, water, heat and kill in one piece of meat through one day.")
+        description = "Salt, water, heat and kill in one piece of meat through one day.",
+        subcommands = {BrineCommand.class})
 public final class Main implements Runnable {
     private Main() {}
 
