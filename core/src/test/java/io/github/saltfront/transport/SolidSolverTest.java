@@ -7,6 +7,7 @@ import io.github.saltfront.shape.LayerGrid;
 import io.github.saltfront.shape.SolidGrid;
 import io.github.saltfront.units.Temperature;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 
 class SolidSolverTest {
@@ -26,8 +27,9 @@ class SolidSolverTest {
     private static final FaceCondition OVEN = new FaceCondition(
             TimeProfile.constant(Temperature.fromCelsius(150)), TimeProfile.constant(15), 0.9, 0.3, 1500, 101325);
     private static final FaceCondition PAN = FaceCondition.convection(Temperature.fromCelsius(120), 200);
-    private static final SolverSettings KILLING = SolverSettings.DEFAULT.withKinetics(
-            kelvin -> Math.pow(10, (kelvin - Temperature.fromCelsius(60)) / 6) / 300, Denaturation.NONE);
+    private static final DoubleUnaryOperator KILL =
+            kelvin -> Math.pow(10, (kelvin - Temperature.fromCelsius(60)) / 6) / 300;
+    private static final SolverSettings KILLING = SolverSettings.DEFAULT.withKinetics(KILL, Denaturation.NONE);
 
     private static SolidSolver fixedWater(SolidGrid grid) {
         return new SolidSolver(grid, new SolidPiece(START, MEAT, SALT, true), KILLING);
@@ -158,7 +160,7 @@ class SolidSolverTest {
     @Test
     void juiceLeavesAsInTheSlabAndBalancesClose() {
         SolverSettings settings =
-                SolverSettings.DEFAULT.withKinetics(KILLING.killRate(), JUICY).withTolerances(0.005, 2e-5);
+                SolverSettings.DEFAULT.withKinetics(KILL, JUICY).withTolerances(0.005, 2e-5);
         FaceCondition bath = FaceCondition.convection(Temperature.fromCelsius(70), 500);
         LayerSolver slab = new LayerSolver(
                 LayerGrid.symmetric(0, 60, 0.005), List.of(new Member(0.015, 1, START, MEAT, SALT, false)), settings);
@@ -176,7 +178,7 @@ class SolidSolverTest {
 
     @Test
     void evaporatedJuiceCountsOnce() {
-        SolverSettings settings = SolverSettings.DEFAULT.withKinetics(KILLING.killRate(), JUICY);
+        SolverSettings settings = SolverSettings.DEFAULT.withKinetics(KILL, JUICY);
         SolidSolver solver = new SolidSolver(
                 SolidGrid.ellipsoid(0.12, 0.1, 0.06, 2000, 2), new SolidPiece(START, MEAT, SALT, false), settings);
         List<SaltSource> none = List.of(SaltSource.NONE, SaltSource.NONE);
