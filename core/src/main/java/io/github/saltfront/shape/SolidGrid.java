@@ -12,7 +12,8 @@ import io.github.saltfront.units.Checks;
  *
  * <p>Cells at a curved surface are cut: they have the exact volume and open areas of the body inside the cell (ellipsoids:
  * volume by quadrature, error below 1e-6 of a cell), while their node stays in the middle of the uncut cell, so that two
- * neighboring nodes lie on a line across the common face. The surface is made of patches. A curved patch has the vector area
+ * neighboring nodes lie on a line across the common face. The node of a cell that is cut by more than about half lies outside
+ * the body; its value is a continuation, and where media jump along the surface it may leave the range of the media. The surface is made of patches. A curved patch has the vector area
  * that closes its cell, which is that of the flat patch through its rim: the surface comes out low by a share of about
  * (cell / radius)^2 / 12. Each patch has a point inside the body, at a known distance along the normal, from which the
  * surface is reached; the value there is interpolated from up to eight nodes.

@@ -6,6 +6,7 @@ final class SolidBalance {
     private final double startEnthalpy;
     private final double startMass;
     private final double startSalt;
+    private final double startWater;
     private double saltIn;
     private double stageSalt;
     private boolean inStage;
@@ -14,35 +15,28 @@ final class SolidBalance {
         this.state = state;
         startEnthalpy = state.total(state.enthalpy);
         startSalt = state.total(state.saltContent);
+        startWater = state.total(state.water);
         startMass = dryMass() + state.total(state.saltContent) + state.total(state.water);
     }
 
     double dryMass() {
-        double sum = 0;
-        for (double mass : state.dryMass) {
-            sum += mass;
-        }
-        return sum;
+        return sum(state.dryMass);
     }
 
     BalanceError error() {
-        double heat = 0;
-        for (double in : state.heatIn) {
-            heat += in;
-        }
+        double heat = sum(state.heatIn);
         double salt = saltIn + (inStage ? stageSalt - reservoirs() : 0);
         return new BalanceError(
-                relative(startEnthalpy, heat, state.total(state.enthalpy)),
-                relative(startSalt, salt, state.total(state.saltContent)),
-                0);
+                relative(startEnthalpy, heat, state.total(state.enthalpy) + state.dripEnthalpy),
+                relative(startSalt, salt, state.total(state.saltContent) + sum(state.filmSalt) + state.dripSalt),
+                relative(
+                        startWater,
+                        0,
+                        state.total(state.water) + sum(state.filmWater) + state.dripWater + state.evaporatedFilm));
     }
 
     private double reservoirs() {
-        double sum = state.totalOnPatches(state.doseSalt);
-        for (double salt : state.bathSalt) {
-            sum += salt;
-        }
-        return sum;
+        return state.totalOnPatches(state.doseSalt) + sum(state.bathSalt);
     }
 
     void beginStage() {
@@ -60,16 +54,22 @@ final class SolidBalance {
         return scale == 0 ? 0 : Math.abs(end - start - in) / scale;
     }
 
+    /** Juice and vapor that left, less the salt that came; vapor from the juice on a face counts once. */
     double massLoss() {
-        double gained = state.total(state.saltContent) - startSalt;
-        return evaporatedShare() - gained / startMass;
+        double now = dryMass() + state.total(state.saltContent) + sum(state.filmSalt) + state.total(state.water);
+        double vaporOfMeat = sum(state.evaporated) - state.evaporatedFilm;
+        return 1 - (now - vaporOfMeat) / startMass;
+    }
+
+    private static double sum(double[] values) {
+        double sum = 0;
+        for (double value : values) {
+            sum += value;
+        }
+        return sum;
     }
 
     double evaporatedShare() {
-        double sum = 0;
-        for (double e : state.evaporated) {
-            sum += e;
-        }
-        return sum / startMass;
+        return sum(state.evaporated) / startMass;
     }
 }

@@ -1,5 +1,7 @@
 package io.github.saltfront.transport;
 
+import java.util.Arrays;
+
 /** Temperatures, heat capacities, conductivities and conduction between cells of a three-dimensional grid. */
 final class SolidHeat {
     private final SolidState state;
@@ -37,8 +39,8 @@ final class SolidHeat {
         mayFreeze = heat.ice().isFrozen(-200, start.water(), start.salt());
         constant = isConstant();
         if (constant) {
-            java.util.Arrays.fill(capacity, heat.dryCapacity(0));
-            java.util.Arrays.fill(conductivity, heat.conductivity(0));
+            Arrays.fill(capacity, heat.dryCapacity(0));
+            Arrays.fill(conductivity, heat.conductivity(0));
             lines.computeConductances(conductivity, conductance);
         }
     }

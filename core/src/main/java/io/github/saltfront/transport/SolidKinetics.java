@@ -10,12 +10,17 @@ final class SolidKinetics {
     /** Change of a cell's temperature in one step above which the next one is made shorter [K]. */
     private static final double LARGEST_CHANGE = 4;
 
+    /** Water that juice may not take from a cell, of what it holds [-], as in {@link Kinetics}. */
+    private static final double KEPT_WATER = 0.1;
+
     private final SolidState state;
     private final DoubleUnaryOperator killRate;
     private final Denaturation denaturation;
     private final boolean killing;
     private final boolean changing;
     private final double[] endKill;
+    private final double[] extentsOfCell;
+    private final double[] nodeZ;
 
     SolidKinetics(SolidState state, SolverSettings settings) {
         this.state = state;
@@ -24,6 +29,8 @@ final class SolidKinetics {
         denaturation = settings.denaturation();
         changing = denaturation.reactions() > 0;
         endKill = new double[state.cells];
+        extentsOfCell = new double[denaturation.reactions()];
+        nodeZ = state.lines.grid.nodes(2);
     }
 
     /** Temperature of a cell within the attempted step in degrees Celsius, exact at both ends. */
@@ -80,6 +87,48 @@ final class SolidKinetics {
                     double mean = Kinetics.exponentialMean(a, b) + Kinetics.exponentialMean(b, d);
                     extent[c] = 1 - (1 - extent[c]) * Math.exp(-0.5 * step * mean);
                 }
+            }
+        }
+    }
+
+    /** Whether the last step may have changed water, salt and enthalpy of the cells. */
+    boolean changesComposition() {
+        return changing && !state.piece.waterFixed();
+    }
+
+    /** Lets the juice go that the protein changes have expelled: to the film on the nearer face, and what it cannot hold drips. */
+    void expelJuice() {
+        for (int c = 0; c < state.cells; c++) {
+            for (int r = 0; r < extentsOfCell.length; r++) {
+                extentsOfCell[r] = state.extents[r][c];
+            }
+            double water = state.water[c];
+            double salted = state.saltContent[c];
+            double before = 1 + water + state.expelled[c] + salted;
+            double target = denaturation.expelled(extentsOfCell, salted / (1 + water + salted)) * before;
+            double juice = Math.min(target - state.expelled[c], water - KEPT_WATER * before);
+            if (juice > 0) {
+                double salt = juice * salted / water;
+                double celsius = state.temperature[c];
+                double enthalpy = juice * state.waterEnthalpy(celsius) + salt * state.saltEnthalpy(celsius);
+                state.water[c] -= juice;
+                state.expelled[c] += juice;
+                state.saltContent[c] -= salt;
+                state.enthalpy[c] -= enthalpy;
+                state.dripEnthalpy += state.dryMass[c] * enthalpy;
+                int face = nodeZ[c] < 0 ? state.faces - 1 : 0;
+                state.filmWater[face] += state.dryMass[c] * juice;
+                state.filmSalt[face] += state.dryMass[c] * salt;
+            }
+        }
+        for (int f = 0; f < state.faces; f++) {
+            double over = state.filmWater[f] - LaneBlock.FILM_CAPACITY * state.faceArea[f];
+            if (over > 0) {
+                double salt = state.filmSalt[f] * over / state.filmWater[f];
+                state.filmWater[f] -= over;
+                state.filmSalt[f] -= salt;
+                state.dripWater += over;
+                state.dripSalt += salt;
             }
         }
     }

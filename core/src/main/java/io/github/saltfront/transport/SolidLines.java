@@ -1,6 +1,7 @@
 package io.github.saltfront.transport;
 
 import io.github.saltfront.shape.SolidGrid;
+import java.util.Arrays;
 
 /**
  * The geometry of a {@link SolidGrid} as plain arrays for the loops of the solver: for each line along x its first cell and
@@ -138,7 +139,7 @@ final class SolidLines {
 
     /** Sets the net flow into each cell from its neighbors. */
     void computeNet(double[] potential, double[][] conductance, double[] net) {
-        java.util.Arrays.fill(net, 0);
+        Arrays.fill(net, 0);
         for (int m = 0; m < lines; m++) {
             int s = start[m];
             flow(potential, conductance[0], net, s, s + 1, Math.max(0, start[m + 1] - s - 1));

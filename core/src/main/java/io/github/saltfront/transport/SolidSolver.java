@@ -176,11 +176,22 @@ public final class SolidSolver {
         System.arraycopy(endTemperature, 0, state.temperature, 0, state.cells);
         System.arraycopy(endCapacity, 0, state.capacity, 0, state.cells);
         for (int f = 0; f < state.faces; f++) {
+            double vapor = 0;
             for (int j = 0; j < RosenbrockW.STAGES; j++) {
                 double m = RosenbrockW.solution(j);
                 state.heatIn[f] += m * stepper.stageHeatIn[j][f];
                 state.evaporated[f] += m * stepper.stageEvaporated[j][f];
+                vapor += m * stepper.stageEvaporated[j][f];
             }
+            double fromFilm = Math.min(vapor, state.filmWater[f]);
+            if (fromFilm > 0) {
+                state.filmWater[f] -= fromFilm;
+                state.evaporatedFilm += fromFilm;
+            }
+        }
+        if (kinetics.changesComposition()) {
+            kinetics.expelJuice();
+            refreshTemperatures();
         }
         state.stageTime += step;
         if (duration - state.stageTime < 1e-9 * Math.max(1, duration)) {
@@ -408,7 +419,10 @@ public final class SolidSolver {
         return state.kill[grid.middleCell()];
     }
 
-    /** Returns the kill in the cell that has least, in the unit of the kill rate times s. */
+    /**
+     * Returns the kill in the cell that has least, in the unit of the kill rate times s. Nodes outside the body count too, which
+     * is the safe side: they are colder than the surface if the surface is the coldest place.
+     */
     public double leastKill() {
         return kinetics.least(false);
     }

@@ -41,7 +41,7 @@ final class SolidState {
     final double[] kill;
     final double[][] extents;
 
-    /** Juice on each patch [kg/m2] and salt in it [kg/m2]. */
+    /** Juice on each face [kg] and salt in it [kg]. */
     final double[] filmWater;
 
     final double[] filmSalt;
@@ -58,6 +58,12 @@ final class SolidState {
     final double[] heatIn;
 
     final double[] evaporated;
+
+    /** Part of it that came from the juice on the face [kg]. */
+    double evaporatedFilm;
+
+    /** Area of each face in the computed part [m2]. */
+    final double[] faceArea;
 
     double dripWater;
     double dripSalt;
@@ -80,8 +86,12 @@ final class SolidState {
         expelled = new double[cells];
         kill = new double[cells];
         extents = new double[reactions][cells];
-        filmWater = new double[lines.patches];
-        filmSalt = new double[lines.patches];
+        filmWater = new double[faces];
+        filmSalt = new double[faces];
+        faceArea = new double[faces];
+        for (int p = 0; p < lines.patches; p++) {
+            faceArea[lines.patchFace[p]] += lines.patchArea[p];
+        }
         doseSalt = new double[lines.patches];
         bathSalt = new double[faces];
         bathWater = new double[faces];
@@ -112,11 +122,11 @@ final class SolidState {
         return t * (heat.saltCapacity(0) + t * (heat.saltCapacity(1) / 2 + t * heat.saltCapacity(2) / 3));
     }
 
-    /** Whether salt and excess water are the same in all cells, so that nothing moves by itself. */
+    /** Whether salt per water is the same in all cells but for rounding, so that nothing moves by itself. */
     boolean isUniform() {
+        double first = saltContent[0] / water[0];
         for (int c = 1; c < cells; c++) {
-            boolean sameSalt = saltContent[c] / water[c] == saltContent[c - 1] / water[c - 1];
-            if (!sameSalt || water[c] + expelled[c] != water[c - 1] + expelled[c - 1]) {
+            if (!(Math.abs(saltContent[c] / water[c] - first) <= 1e-12 * first)) {
                 return false;
             }
         }

@@ -7,6 +7,7 @@ import io.github.saltfront.shape.LayerGrid;
 import io.github.saltfront.shape.SolidGrid;
 import io.github.saltfront.units.Temperature;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 
 class SolidSolverTest {
@@ -26,11 +27,12 @@ class SolidSolverTest {
     private static final FaceCondition OVEN = new FaceCondition(
             TimeProfile.constant(Temperature.fromCelsius(150)), TimeProfile.constant(15), 0.9, 0.3, 1500, 101325);
     private static final FaceCondition PAN = FaceCondition.convection(Temperature.fromCelsius(120), 200);
-    private static final SolverSettings KILLING = SolverSettings.DEFAULT.withKinetics(
-            kelvin -> Math.pow(10, (kelvin - Temperature.fromCelsius(60)) / 6) / 300, Denaturation.NONE);
+    private static final DoubleUnaryOperator KILL =
+            kelvin -> Math.pow(10, (kelvin - Temperature.fromCelsius(60)) / 6) / 300;
+    private static final SolverSettings KILLING = SolverSettings.DEFAULT.withKinetics(KILL, Denaturation.NONE);
 
     private static SolidSolver fixedWater(SolidGrid grid) {
-        return new SolidSolver(grid, new SolidPiece(START, MEAT, SALT), KILLING);
+        return new SolidSolver(grid, new SolidPiece(START, MEAT, SALT, true), KILLING);
     }
 
     @Test
@@ -135,5 +137,61 @@ class SolidSolverTest {
         solver.run(StageInput.of(cycling, 3600), SolidSink.NONE);
         solver.run(StageInput.of(FaceCondition.convection(Temperature.fromCelsius(20), 8), 1800), SolidSink.NONE);
         assertThat(solver.balanceError().energy()).isLessThan(1e-9);
+    }
+
+    /** One reaction and juice in proportion to it; invented. */
+    private static final Denaturation JUICY = new Denaturation() {
+        @Override
+        public int reactions() {
+            return 1;
+        }
+
+        @Override
+        public double rate(int reaction, double kelvin) {
+            return 1e-3 * Math.exp((kelvin - Temperature.fromCelsius(60)) / 5);
+        }
+
+        @Override
+        public double expelled(double[] extents, double salt) {
+            return 0.25 * extents[0];
+        }
+    };
+
+    @Test
+    void juiceLeavesAsInTheSlabAndBalancesClose() {
+        SolverSettings settings =
+                SolverSettings.DEFAULT.withKinetics(KILL, JUICY).withTolerances(0.005, 2e-5);
+        FaceCondition bath = FaceCondition.convection(Temperature.fromCelsius(70), 500);
+        LayerSolver slab = new LayerSolver(
+                LayerGrid.symmetric(0, 60, 0.005), List.of(new Member(0.015, 1, START, MEAT, SALT, false)), settings);
+        SolidSolver plate = new SolidSolver(
+                SolidGrid.box(1.8, 1.8, 0.03, 30000, 1), new SolidPiece(START, MEAT, SALT, false), settings);
+        slab.run(List.of(StageInput.of(bath, 2400)), StepSink.NONE);
+        plate.run(StageInput.of(bath, 2400), SolidSink.NONE);
+        assertThat(plate.balanceError().largest()).isLessThan(1e-9);
+        // rims of 2 x 0.015 / 0.9 of the plate are heated from more sides and are further on; a cell of the grid the
+        // rest
+        assertThat(plate.massLoss()).isCloseTo(slab.massLoss(0), within(0.03 * slab.massLoss(0)));
+        assertThat(plate.massLoss()).isGreaterThan(0.1);
+        assertThat(plate.cellExtent(plate.grid().middleCell(), 0)).isCloseTo(slab.cellExtent(0, 0, 0), within(0.03));
+    }
+
+    @Test
+    void evaporatedJuiceCountsOnce() {
+        SolverSettings settings = SolverSettings.DEFAULT.withKinetics(KILL, JUICY);
+        SolidSolver solver = new SolidSolver(
+                SolidGrid.ellipsoid(0.12, 0.1, 0.06, 2000, 2), new SolidPiece(START, MEAT, SALT, false), settings);
+        List<SaltSource> none = List.of(SaltSource.NONE, SaltSource.NONE);
+        solver.run(new StageInput(List.of(OVEN, PAN), none, 1800, StopRule.NEVER), SolidSink.NONE);
+        assertThat(solver.balanceError().largest()).isLessThan(1e-9);
+        double juice = 0;
+        double mass = 0;
+        double[] volume = solver.grid().volumes();
+        for (int c = 0; c < solver.grid().cells(); c++) {
+            juice += volume[c] * (START.water() - solver.cellWater(c));
+            mass += volume[c] * (1 + START.water() + START.salt());
+        }
+        assertThat(solver.massLoss()).isGreaterThan(juice / mass);
+        assertThat(solver.massLoss()).isLessThan(juice / mass * 1.02 + solver.evaporatedShare());
     }
 }

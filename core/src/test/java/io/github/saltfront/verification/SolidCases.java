@@ -38,7 +38,8 @@ final class SolidCases {
         SolidPiece piece = new SolidPiece(
                 new InitialState(HOT, 3, 0),
                 HeatProperties.constant(density, capacity, conductivity, 3),
-                new SaltProperties(1e-9, 0, 1, 1, 0));
+                new SaltProperties(1e-9, 0, 1, 1, 0),
+                true);
         return new SolidSolver(grid, piece, SolverSettings.DEFAULT.withTolerances(TOLERANCE, 1e-6));
     }
 

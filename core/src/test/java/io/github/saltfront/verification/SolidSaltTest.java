@@ -40,8 +40,9 @@ class SolidSaltTest {
         SolidPiece piece = new SolidPiece(
                 new InitialState(TEMPERATURE, WATER, 0),
                 HeatProperties.constant(DENSITY, 3500, 0.5, WATER),
-                new SaltProperties(DIFFUSIVITY, 0, 1, 1, 0));
-        return new SolidSolver(grid, piece, SolverSettings.DEFAULT.withTolerances(0.005, 5e-6));
+                new SaltProperties(DIFFUSIVITY, 0, 1, 1, 0),
+                true);
+        return new SolidSolver(grid, piece, SolverSettings.DEFAULT.withTolerances(0.005, 1e-5));
     }
 
     private static double meatWater(SolidGrid grid) {
