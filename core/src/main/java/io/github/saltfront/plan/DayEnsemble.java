@@ -17,9 +17,11 @@ import io.github.saltfront.transport.Stage;
 import io.github.saltfront.transport.StageInput;
 import io.github.saltfront.units.PhysicalConstants;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
+import java.util.stream.IntStream;
 
 /**
  * Carries an ensemble of pieces through a day: every member has its own luck ({@link Draw}) in thickness, properties and
@@ -27,7 +29,7 @@ import java.util.concurrent.Executor;
  */
 public final class DayEnsemble {
     /** Members advanced side by side; a block's arrays then fit into the second-level cache. */
-    private static final int BLOCK = 50;
+    private static final int BLOCK = 25;
 
     /** Layers of the grid: the core errs by some hundredths of a kelvin, far below the spread of the ensemble. */
     private static final int LAYERS = 40;
@@ -101,14 +103,37 @@ public final class DayEnsemble {
      * @return what became of each member, in order
      */
     public List<MemberDay> run(List<StageFor> stages, Executor executor) {
+        List<Integer> order = bySlowness();
         List<CompletableFuture<List<MemberDay>>> blocks = new ArrayList<>();
-        for (int first = 0; first < draws.size(); first += BLOCK) {
-            List<Draw> part = draws.subList(first, Math.min(first + BLOCK, draws.size()));
+        for (int first = 0; first < order.size(); first += BLOCK) {
+            List<Draw> part = order.subList(first, Math.min(first + BLOCK, order.size())).stream()
+                    .map(draws::get)
+                    .toList();
             blocks.add(CompletableFuture.supplyAsync(() -> runBlock(part, stages), executor));
         }
-        List<MemberDay> all = new ArrayList<>();
-        blocks.forEach(block -> all.addAll(block.join()));
-        return List.copyOf(all);
+        MemberDay[] all = new MemberDay[draws.size()];
+        int place = 0;
+        for (CompletableFuture<List<MemberDay>> block : blocks) {
+            for (MemberDay day : block.join()) {
+                all[order.get(place++)] = day;
+            }
+        }
+        return List.of(all);
+    }
+
+    /** Members that will take long side by side, since a block runs until its slowest member is done. */
+    private List<Integer> bySlowness() {
+        return IntStream.range(0, draws.size())
+                .boxed()
+                .sorted(Comparator.comparingDouble(i -> slowness(draws.get(i))))
+                .toList();
+    }
+
+    private static double slowness(Draw draw) {
+        return 2 * draw.normal(Uncertainty.THICKNESS)
+                - draw.normal(Uncertainty.SETTING)
+                - draw.normal(Uncertainty.CONVECTION)
+                + draw.normal(Uncertainty.WETNESS);
     }
 
     private List<MemberDay> runBlock(List<Draw> part, List<StageFor> stages) {

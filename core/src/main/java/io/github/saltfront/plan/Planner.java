@@ -31,7 +31,7 @@ public final class Planner {
     public static final int MEMBERS = 200;
 
     /** Members of the smaller ensemble that searches. */
-    static final int SEARCH_MEMBERS = 40;
+    static final int SEARCH_MEMBERS = 20;
 
     /** Share of the ensemble that must meet the official requirement [-]. */
     static final double SAFE_SHARE = 0.95;

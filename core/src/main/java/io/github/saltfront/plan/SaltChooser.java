@@ -21,6 +21,9 @@ final class SaltChooser {
     /** Share of the ensemble that may be too salty [-]; salt reference, over-salting rule. */
     private static final double TOO_SALTY_SHARE = 0.20;
 
+    /** Members that the window of a soak is read off. */
+    private static final int WINDOW_MEMBERS = 100;
+
     private static final double LONGEST_SOAK = 48 * 3600;
     private static final double GRID = 300;
     private static final double PREPARATION = 20 * 60;
@@ -218,7 +221,7 @@ final class SaltChooser {
     }
 
     private Plan.Window window(double salt, double water) {
-        List<MemberDay> days = ensemble(Planner.MEMBERS, seed)
+        List<MemberDay> days = ensemble(WINDOW_MEMBERS, seed)
                 .run(List.of(SaltStages.soak(request, salt, water, LONGEST_SOAK)), executor);
         double earliest = timeOfQuantile(days, 0.5, taste.low());
         double best = timeOfQuantile(days, 0.5, taste.typical());

@@ -107,6 +107,12 @@ final class Kinetics {
         return (b - a) / Math.log(ratio);
     }
 
+    /**
+     * Temperature below which proteins are taken not to change, in degrees Celsius: at 20 degrees the half-life of myosin is
+     * weeks in the default kinetics, and a soak in the refrigerator need not ask for rates.
+     */
+    private static final double NO_CHANGE_BELOW = 20;
+
     /** Takes over the kill and the protein changes of accepted steps. */
     void commit(double[] step, LayerStepper stepper, double[] endTemperature, boolean[] accepted) {
         for (int k = 0; k < endKill.length; k++) {
@@ -118,7 +124,8 @@ final class Kinetics {
             double[] extent = block.extents[r];
             for (int c = 0; c < extent.length; c++) {
                 int l = c % block.lanes;
-                if (accepted[l] && extent[c] < 1) {
+                boolean warm = Math.max(block.temperature[c], endTemperature[c]) > NO_CHANGE_BELOW;
+                if (accepted[l] && warm && extent[c] < 1) {
                     double middle = denseTemperature(block, stepper, endTemperature, c, 0.5);
                     double a = denaturation.rate(r, block.temperature[c] + CELSIUS);
                     double b = denaturation.rate(r, middle + CELSIUS);
@@ -130,10 +137,15 @@ final class Kinetics {
         }
     }
 
-    /** Lets the juice go that the protein changes have expelled: to the film on the nearer face, and what it cannot hold drips. */
-    void expelJuice(int lane) {
+    /**
+     * Lets the juice go that the protein changes have expelled: to the film on the nearer face, and what it cannot hold drips.
+     *
+     * @return whether there was any
+     */
+    boolean expelJuice(int lane) {
+        boolean any = false;
         if (block.waterFixed[lane]) {
-            return;
+            return false;
         }
         for (int i = 0; i < block.cells; i++) {
             int c = i * block.lanes + lane;
@@ -147,6 +159,7 @@ final class Kinetics {
                     block.juiceFactor[lane] * denaturation.expelled(extentsOfCell, block.slotSalt[s] / wet) * before;
             double juice = Math.min(target - block.expelled[c], block.water[c] - KEPT_WATER * before);
             if (juice > 0) {
+                any = true;
                 double salt = juice * block.slotSalt[s] / block.water[c];
                 double celsius = block.temperature[c];
                 double enthalpy = juice * block.waterEnthalpy(lane, celsius) + salt * block.saltEnthalpy(lane, celsius);
@@ -171,6 +184,7 @@ final class Kinetics {
                 block.dripSalt[lane] += salt;
             }
         }
+        return any;
     }
 
     /** Least kill of a kind over all cells; zero if none is computed. */

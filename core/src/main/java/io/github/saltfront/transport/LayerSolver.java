@@ -317,6 +317,7 @@ public final class LayerSolver {
                 block.capacity[c] = accepted[l] ? endCapacity[c] : block.capacity[c];
             }
         }
+        boolean juice = false;
         for (int l = 0; l < lanes; l++) {
             if (accepted[l]) {
                 commitFaces(l);
@@ -325,12 +326,10 @@ public final class LayerSolver {
                     block.stageTime[l] = duration[l];
                 }
                 active[l] = !stopped[l] && block.stageTime[l] < duration[l];
-                if (kinetics.changesComposition()) {
-                    kinetics.expelJuice(l);
-                }
+                juice |= kinetics.changesComposition() && kinetics.expelJuice(l);
             }
         }
-        if (kinetics.changesComposition()) {
+        if (juice) {
             refreshTemperatures();
         }
     }
