@@ -19,7 +19,8 @@ final class Crossings {
         return history.time(i);
     }
 
-    private static double highest(TemperatureHistory history) {
+    /** Returns the highest temperature [K]. */
+    static double highest(TemperatureHistory history) {
         double highest = history.temperature(0);
         for (int i = 1; i < history.size(); i++) {
             highest = Math.max(highest, history.temperature(i));

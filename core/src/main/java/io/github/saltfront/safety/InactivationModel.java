@@ -75,18 +75,26 @@ public record InactivationModel(
     }
 
     /**
-     * Returns the span over all papers of a family, for people.
+     * Returns the span over the papers of a family that cover the highest temperature of a history, for people.
      *
      * @param family {@code salmonella}, {@code listeria} or {@code e-coli}
      * @param history temperature of the coldest place
      * @return such as {@code "2.1 to 7 or more decades in 4 studies"}
      */
     public static String spread(String family, TemperatureHistory history) {
+        double highest = Crossings.highest(history);
         double[] logs = all(family).stream()
+                .filter(model -> model.lowest <= highest)
                 .mapToDouble(model -> model.logReduction(history))
                 .sorted()
                 .toArray();
-        return shown(logs[0]) + " to " + shown(logs[logs.length - 1]) + " decades in " + logs.length + " studies";
+        if (logs.length == 0) {
+            return "no study covers these temperatures";
+        }
+        String least = shown(logs[0]);
+        String most = shown(logs[logs.length - 1]);
+        String span = least.equals(most) ? least : least + " to " + most;
+        return span + " decades in " + logs.length + (logs.length == 1 ? " study" : " studies");
     }
 
     private static String shown(double logs) {

@@ -89,7 +89,12 @@ class GrowthModelTest {
         // 10 min against D60 of 13.24 (resistant strain) and 5.02 min (thigh): 0.75 and 1.99 decades
         assertThat(InactivationModel.spread("salmonella", tenMinutes)).isEqualTo("0.7 to 1.9 decades in 3 studies");
         TemperatureHistory day = TemperatureHistory.of(new double[] {0, 86_400}, new double[] {k, k});
-        assertThat(InactivationModel.spread("listeria", day)).isEqualTo("7 or more to 7 or more decades in 5 studies");
+        assertThat(InactivationModel.spread("listeria", day)).isEqualTo("7 or more decades in 5 studies");
+        double warm = Temperature.fromCelsius(50);
+        TemperatureHistory below = TemperatureHistory.of(new double[] {0, 600}, new double[] {warm, warm});
+        assertThat(InactivationModel.spread("e-coli", below)).isEqualTo("no study covers these temperatures");
+        // four of the five begin at 60 deg C or below, the policy value at 65
+        assertThat(InactivationModel.spread("e-coli", tenMinutes)).endsWith("decades in 4 studies");
     }
 
     @Test

@@ -91,6 +91,24 @@ class MeasuredRecordTest {
     }
 
     @Test
+    void runningShareFollowsTheReadings() {
+        MeasuredRecord measured = exact(log(0, 60, 165, 60, 330, 60, 800, 60, 965, 60));
+        // fsis2021 Table 3: 1650 s at 140 F for 5 % fat; the gap of 470 s starts the hold again
+        assertThat(measured.runningShare(CHICKEN)).hasSize(5);
+        double[] expected = {0, 0.1, 0.2, 0.2, 0.2};
+        for (int i = 0; i < 5; i++) {
+            assertThat(measured.runningShare(CHICKEN)[i]).isEqualTo(expected[i], within(1e-9));
+        }
+    }
+
+    @Test
+    void aSecondJumpOfTheClockIsCountedToo() {
+        TemperatureLog log = log(0, 60, 100, 60, 50, 61, 150, 61, 120, 62, 200, 62);
+        assertThat(log.clockJumps()).isEqualTo(2);
+        assertThat(log.setAside()).isEqualTo(2);
+    }
+
+    @Test
     void exactlyTheLongestGapIsStillKnown() {
         assertThat(exact(log(0, 60, 300, 60)).gaps()).isZero();
         assertThat(exact(log(0, 60, 300.1, 60)).gaps()).isEqualTo(1);

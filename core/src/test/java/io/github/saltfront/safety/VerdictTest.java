@@ -107,6 +107,22 @@ class VerdictTest {
     }
 
     @Test
+    void aGapThatHidesTheStayAtTheMinimumIsNamedForVulnerableGuests() {
+        double k = Temperature.fromCelsius(76);
+        TemperatureLog log = TemperatureLog.of(new double[] {0, 5, 1200, 1205}, new double[] {k, k, k, k});
+        MeasuredVerdict verdict = judge(CHICKEN_FOR_VULNERABLE, log);
+        assertThat(verdict).isInstanceOf(CannotTell.class);
+        assertThat(verdict.reasons().get(0)).startsWith("readings: 1 gap");
+    }
+
+    @Test
+    void twoReadingsAreEnoughToJudge() {
+        double k = Temperature.fromCelsius(76);
+        TemperatureLog log = TemperatureLog.of(new double[] {0, 60}, new double[] {k, k});
+        assertThat(judge(CHICKEN, log)).isInstanceOf(ShownByMeasurement.class);
+    }
+
+    @Test
     void aGapThatDoesNotMatterIsNotHeldAgainstIt() {
         double k = Temperature.fromCelsius(70);
         TemperatureLog log = TemperatureLog.of(new double[] {0, 60, 1200, 1260}, new double[] {k, k, k, k});
@@ -258,6 +274,11 @@ class VerdictTest {
                 new DeclaredProbeError(0),
                 Placement.colderBy(0));
         assertThat(bird.isMetBy(measured)).isTrue();
+        MeasuredRecord shorter = MeasuredRecord.of(
+                TemperatureLog.of(new double[] {0, 14}, new double[] {bird.temperature(), bird.temperature()}),
+                new DeclaredProbeError(0),
+                Placement.colderBy(0));
+        assertThat(bird.isMetBy(shorter)).isFalse();
     }
 
     @Test

@@ -48,14 +48,10 @@ public final class LethalityJson {
         verdict.reasons().forEach(root.putArray("reasons")::add);
         root.put("kitchen_note", verdict.kitchenNote());
         root.put("hold_share", lethality.share());
-        root.put("hold_share_text", lethality.shareText());
-        root.put("log_reduction_text", lethality.logReductionText());
-        lethality
-                .fulfilledAt()
-                .ifPresentOrElse(
-                        at -> root.put(
-                                "fulfilled_at_s", at - result.measured().log().time(0)),
-                        () -> root.putNull("fulfilled_at_s"));
+        root.put("hold_share_text", result.shareText());
+        root.put("log_reduction_text", result.logReductionText());
+        result.completeAfter()
+                .ifPresentOrElse(after -> root.put("fulfilled_at_s", after), () -> root.putNull("fulfilled_at_s"));
         root.putObject("table")
                 .put("title", result.table().title())
                 .put("edition", result.table().edition())

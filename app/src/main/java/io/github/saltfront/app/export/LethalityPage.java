@@ -3,7 +3,6 @@ package io.github.saltfront.app.export;
 import io.github.saltfront.app.probe.LogProblem;
 import io.github.saltfront.safety.Caution;
 import io.github.saltfront.safety.ConsumerMinimum;
-import io.github.saltfront.safety.Lethality;
 import io.github.saltfront.safety.LimitCheck;
 import io.github.saltfront.safety.MeasuredRecord;
 import io.github.saltfront.safety.MeasuredVerdict;
@@ -140,20 +139,15 @@ public final class LethalityPage {
 
     private void record(LethalityResult result, String name) {
         MeasuredRecord measured = result.measured();
-        Lethality lethality = result.verdict().evidence().lethality();
         out.append("<h2>Record</h2><table>");
         row(
                 "Official minimum",
                 result.verdict().consumerMinimum().describe()
                         + (result.verdict().evidence().consumerMinimumMet() ? ": reached" : ": not reached")
                         + " (" + ConsumerMinimum.EDITION + ")");
-        row("Share of the hold", lethality.shareText());
-        row("Decades killed", lethality.logReductionText());
-        lethality
-                .fulfilledAt()
-                .ifPresent(at -> row(
-                        "Complete after",
-                        LethalityText.duration(at - measured.log().time(0))));
+        row("Share of the hold", result.shareText());
+        row("Decades killed", result.logReductionText());
+        result.completeAfter().ifPresent(after -> row("Complete after", LethalityText.duration(after)));
         row("Table", result.table().title() + ". " + result.table().edition());
         row("Food code", String.join("; ", result.verdict().rule().foodCodeMinimums()));
         row(

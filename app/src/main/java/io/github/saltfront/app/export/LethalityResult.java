@@ -1,6 +1,7 @@
 package io.github.saltfront.app.export;
 
 import io.github.saltfront.app.probe.LogReading;
+import io.github.saltfront.safety.CannotTell;
 import io.github.saltfront.safety.Caution;
 import io.github.saltfront.safety.GrowthModel;
 import io.github.saltfront.safety.HoldTable;
@@ -13,6 +14,7 @@ import io.github.saltfront.safety.SafetyRule;
 import io.github.saltfront.safety.TemperatureHistory;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
@@ -69,6 +71,25 @@ public record LethalityResult(
                     growth));
         }
         return List.copyOf(lines);
+    }
+
+    /** Returns the share of the hold for people; what rests on bare readings says so. */
+    public String shareText() {
+        String share = verdict.evidence().lethality().shareText();
+        return verdict instanceof CannotTell ? share + ", if the readings are true" : share;
+    }
+
+    /** Returns the log figure for people; there is one only when the requirement was shown to be met. */
+    public String logReductionText() {
+        return verdict.isMet() ? verdict.evidence().lethality().logReductionText() : "not shown";
+    }
+
+    /** Returns when the hold was complete, counted from the start of the log [s]; empty unless the requirement was shown to be met. */
+    public OptionalDouble completeAfter() {
+        OptionalDouble at = verdict.evidence().lethality().fulfilledAt();
+        return verdict.isMet() && at.isPresent()
+                ? OptionalDouble.of(at.getAsDouble() - measured.log().time(0))
+                : OptionalDouble.empty();
     }
 
     /** Returns the table that applies. */

@@ -2,7 +2,6 @@ package io.github.saltfront.app.export;
 
 import io.github.saltfront.app.probe.LogProblem;
 import io.github.saltfront.safety.Caution;
-import io.github.saltfront.safety.Lethality;
 import io.github.saltfront.safety.LimitCheck;
 import io.github.saltfront.safety.MeasuredVerdict;
 import java.util.Locale;
@@ -42,18 +41,14 @@ public final class LethalityText {
 
     private void evidence(LethalityResult result) {
         MeasuredVerdict verdict = result.verdict();
-        Lethality lethality = verdict.evidence().lethality();
         row(
                 "Official minimum",
                 verdict.consumerMinimum().describe()
                         + (verdict.evidence().consumerMinimumMet() ? ": reached" : ": not reached"));
         row("Required hold", result.table().title());
-        row("Share of it", lethality.shareText());
-        row("Decades killed", lethality.logReductionText());
-        lethality
-                .fulfilledAt()
-                .ifPresent(at -> row(
-                        "Complete after", duration(at - result.measured().log().time(0))));
+        row("Share of it", result.shareText());
+        row("Decades killed", result.logReductionText());
+        result.completeAfter().ifPresent(after -> row("Complete after", duration(after)));
         row("Table", result.table().edition());
         row("Thermometer", result.measured().probe().describe());
         row("Place", result.measured().placement().describe());
