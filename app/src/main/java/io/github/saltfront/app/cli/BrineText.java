@@ -92,7 +92,7 @@ final class BrineText {
         if (sheet.isEquilibrium()) {
             paragraph("Equilibrium dose: so weak that the meat ends at "
                     + QuantityFormat.percent(order.levels().typical())
-                    + " salt of its raw weight if left for good, and cannot pass it. The shortcut \"target x (meat + water)\""
+                    + " salt if left for good and can pass it by no more than the twentieth part, for the water it takes up. The shortcut \"target x (meat + water)\""
                     + " would put in " + mass(sheet.shortcutDose())
                     + " in all, counting meat solids as water and no native salt.");
         }
@@ -173,7 +173,7 @@ final class BrineText {
                     "No single time suits both slow and fast meat here: what is known of the speed of salt is wider than the"
                             + " window. "
                             + (sheet.isEquilibrium()
-                                    ? "Leave the meat longer: this bath cannot over-salt it."
+                                    ? "Leave the meat longer: this bath hardly over-salts it."
                                     : "A weaker bath or the equilibrium dose (--target without --strength) is the safer choice."));
         }
         if (sheet.order().food().hasSkin()) {
