@@ -36,7 +36,7 @@ public record BrineOrder(Food food, Mix mix, Goal goal, Band levels, double temp
      */
     public record Strength(SaltStrength strength) implements Goal {}
 
-    /** So little salt that meat left in the bath for good ends at the wanted level and cannot pass it. */
+    /** So little salt that meat left in the bath for good ends at the wanted level, within a twentieth for swelling. */
     public record Equilibrium() implements Goal {}
 
     /**

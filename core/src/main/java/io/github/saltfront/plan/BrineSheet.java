@@ -5,9 +5,11 @@ import io.github.saltfront.catalog.Liquid;
 import io.github.saltfront.matter.SaltStrength;
 import io.github.saltfront.quality.Band;
 import io.github.saltfront.quality.Seasoning;
+import io.github.saltfront.units.Temperature;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * A bath worked out: what to weigh, how strong it is, where it ends and how long it takes.
@@ -43,6 +45,8 @@ public record BrineSheet(
     /** Cooked meat that labels count as a serving [kg]; 21 CFR 101.12, from memory. */
     public static final double SERVING = 0.085;
 
+    private static final double TAP = Temperature.fromCelsius(20);
+    private static final double ICE_POINT = Temperature.fromCelsius(0);
     private static final Seasoning SEASONING = Seasoning.load();
 
     /** Copies the list. */
@@ -139,6 +143,9 @@ public record BrineSheet(
 
     private static List<String> occasions(BrineOrder order, boolean floats, AcidAdvice acid) {
         List<String> occasions = new ArrayList<>(List.of("soak", "spices"));
+        if (order.mix().liquid().parts().water() == 1) {
+            occasions.add("ice");
+        }
         if (floats) {
             occasions.add("float");
         }
@@ -160,6 +167,19 @@ public record BrineSheet(
     /** Returns what the bath is in the words of the goal: whether it may be left without passing the target. */
     public boolean isEquilibrium() {
         return order.goal() instanceof BrineOrder.Equilibrium;
+    }
+
+    /**
+     * Returns the part of the water to add as ice so that a bath mixed with tap water of 20 degrees Celsius ends at the
+     * temperature of the soak [kg]; empty for other liquids and where nothing is to be chilled.
+     */
+    public OptionalDouble iceFromTap() {
+        boolean isWater = order.mix().liquid().parts().water() == 1;
+        if (!isWater || order.temperature() >= TAP || order.temperature() < ICE_POINT) {
+            return OptionalDouble.empty();
+        }
+        return OptionalDouble.of(
+                IceBalance.iceOfHotAndIce(bath.water(), bath.salt(), TAP, IceBalance.FREEZER, order.temperature()));
     }
 
     /** Returns the cautions for this bath, gravest first. */

@@ -79,7 +79,7 @@ public record MeatInBath(double saltFreeMass, double waterFraction, double nativ
     }
 
     /**
-     * Returns the salt the bath must hold in all, so that the meat ends at a target and can never pass it from below.
+     * Returns the salt the bath must hold in all, so that the meat ends at a target; by this balance it cannot pass it from below.
      *
      * @param bathWater water of the bath, W [kg]
      * @param target salt per mass of the salted meat [kg/kg], native salt included

@@ -72,6 +72,7 @@ final class BrineJson {
                 "liquid_l",
                 1000 * bath.liquidMass() / sheet.order().mix().liquid().density());
         node.put("water_kg", bath.water());
+        sheet.iceFromTap().ifPresent(ice -> node.put("of_which_ice_kg", ice));
         node.put("salt_added_g", 1000 * bath.addedSalt());
         node.put("salt_of_liquid_g", 1000 * bath.liquidSalt());
         node.put("salt_total_g", 1000 * bath.salt());

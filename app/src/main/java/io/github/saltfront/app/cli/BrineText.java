@@ -58,8 +58,8 @@ final class BrineText {
     private void mix() {
         Bath bath = sheet.bath();
         BrineOrder order = sheet.order();
-        paragraph("Bath for " + mass(order.food().edibleMass()) + " "
-                + order.food().name().toLowerCase(Locale.ROOT) + ", without bone, at "
+        paragraph("Bath for " + mass(order.food().edibleMass()) + " of edible meat ("
+                + order.food().name().toLowerCase(Locale.ROOT) + "), at "
                 + BrineNumbers.both(order.temperature()));
         heading("Mix");
         Liquid liquid = order.mix().liquid();
@@ -67,6 +67,12 @@ final class BrineText {
                 liquid.name(),
                 mass(bath.liquidMass()) + " (" + mass(bath.liquidMass(), KitchenUnits.US) + ", "
                         + QuantityFormat.volume(bath.liquidMass() / liquid.density(), KitchenUnits.METRIC) + ")");
+        sheet.iceFromTap()
+                .ifPresent(
+                        ice -> line(
+                                "  of it as ice",
+                                mass(ice)
+                                        + ", if the tap gives 20 C and the freezer -18 C; let all melt before the meat goes in"));
         line("Salt, on a scale", mass(bath.addedSalt()) + " (" + mass(bath.addedSalt(), KitchenUnits.US) + ")");
         spoons(UnitSystem.US, SpoonSystem.US, "or US spoons, level");
         spoons(UnitSystem.METRIC, SpoonSystem.METRIC, "or metric spoons, level");
@@ -86,7 +92,7 @@ final class BrineText {
         if (sheet.isEquilibrium()) {
             paragraph("Equilibrium dose: so weak that the meat ends at "
                     + QuantityFormat.percent(order.levels().typical())
-                    + " salt of its raw weight if left for good, and cannot pass it. The shortcut \"target x (meat + water)\""
+                    + " salt if left for good and can pass it by no more than the twentieth part, for the water it takes up. The shortcut \"target x (meat + water)\""
                     + " would put in " + mass(sheet.shortcutDose())
                     + " in all, counting meat solids as water and no native salt.");
         }
@@ -151,14 +157,30 @@ final class BrineText {
                     salt(window, Speed.MEDIAN, hours) + " (" + salt(window, Speed.SLOW, hours) + " to "
                             + salt(window, Speed.FAST, hours) + ")");
         }
-        if (!window.isWiderThanItsUncertainty()) {
-            paragraph(
-                    "No single time suits both slow and fast meat here: what is known of the speed of salt is wider than the"
-                            + " window. A weaker bath or the equilibrium dose (--target without --strength) is the safer choice.");
-        }
+        advice(window);
         paragraph(
                 "Not in the band: thickness, outline and temperature of your piece. The thick end is less salty than the mean,"
                         + " the thin end more; a rest in the refrigerator evens it out.");
+    }
+
+    private void advice(SoakWindow window) {
+        if (window.first().median().isEmpty()) {
+            paragraph(
+                    "Even the lowest level is not reached in two days, the longest a bath may stand: salt the surface dry"
+                            + " instead, or cut the meat smaller.");
+        } else if (!window.isWiderThanItsUncertainty()) {
+            paragraph(
+                    "No single time suits both slow and fast meat here: what is known of the speed of salt is wider than the"
+                            + " window. "
+                            + (sheet.isEquilibrium()
+                                    ? "Leave the meat longer: this bath hardly over-salts it."
+                                    : "A weaker bath or the equilibrium dose (--target without --strength) is the safer choice."));
+        }
+        if (sheet.order().food().hasSkin()) {
+            paragraph(
+                    "Skin with its fat holds salt back by an amount that was never measured for poultry; it is taken here as"
+                            + " nearly closed, on every face. Cut faces and an open cavity let more in: expect more salt near them.");
+        }
     }
 
     private static String salt(SoakWindow window, Speed speed, double hours) {
@@ -218,6 +240,10 @@ final class BrineText {
 
     private void line(String label, String value) {
         String left = String.format(Locale.ROOT, "  %-" + LABEL + "s", label);
+        if (label.length() >= LABEL) {
+            text.append(left).append('\n');
+            left = " ".repeat(LABEL + 2);
+        }
         text.append(wrapped(value, left, " ".repeat(LABEL + 2))).append('\n');
     }
 

@@ -103,6 +103,22 @@ class BrineCommandTest {
         assertThat(result.err()).contains("nitrite");
     }
 
+    // e = 387.2 kJ/kg; 1 kg water with 63.8 g salt, heat capacity of the 20 C part about 3.8 kJ/(kg.K): 0.145 kg of ice
+    @Test
+    void iceIsPartOfTheWater() {
+        JsonNode json = json("--water", "1 kg", "--strength", "6 %", "--json");
+        assertThat(json.get("mix").get("of_which_ice_kg").asDouble()).isCloseTo(0.145, within(0.003));
+    }
+
+    @Test
+    void birdWithSkinIsToldWhatIsNotKnown() {
+        Result result =
+                execute("--cut", "chicken-whole", "--mass", "4 lb", "--strength", "6 %", "--liquid", "buttermilk");
+        assertThat(result.out()).contains("Even the lowest level is not reached", "milk");
+        assertThat(result.out().replace("\n", " ")).contains("never measured for poultry");
+        assertThat(result.out().lines()).allMatch(line -> line.length() <= 72);
+    }
+
     @Test
     void kosherMeatGetsNoStrongBrineAndTheReason() {
         Result result = run("--water", "1 kg", "--strength", "6 %", "--kosher");
