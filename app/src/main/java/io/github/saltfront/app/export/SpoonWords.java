@@ -18,7 +18,7 @@ final class SpoonWords {
         add(parts, salt.eighthTeaspoons() / 8, EIGHTHS[salt.eighthTeaspoons() % 8], "tsp");
         return String.format(
                 Locale.ROOT,
-                "%s (%.0f to %.0f g)",
+                salt.mass().high() < 0.02 ? "%s (%.1f to %.1f g)" : "%s (%.0f to %.0f g)",
                 String.join(" + ", parts),
                 salt.mass().low() * 1000,
                 salt.mass().high() * 1000);
