@@ -9,7 +9,8 @@ import java.util.OptionalDouble;
 
 /**
  * Shape of a piece from its cut, mass and thickness. Length and width follow from those of the typical piece so that the
- * piece fills the same share of the box around it. Edges count: salt and heat enter a chop through them too. Two kinds of piece
+ * piece fills the same share of the box around it. Edges count: salt and heat enter a chop through them too. A bone is taken as
+ * meat: it slows its side, but hot air reaches that side as well. Two kinds of piece
  * are slabs all the same: whole birds, which become the slab that takes the measured time and never a solid body of their mass;
  * and tapered pieces such as fillets, whose thick part is what heats last and has no edge near it.
  */
@@ -52,7 +53,7 @@ public final class PieceShape {
                 "a piece of " + Math.round(mass * 1000) + " g cannot be " + Math.round(given * 1000)
                         + " mm at its thinnest: a ball of that mass is " + Math.round(ball * 1000)
                         + " mm. Is the mass that of one piece?");
-        double thick = 2 * size.equivalentHalfThicknessAt(mass) * given / usual;
+        double thick = size.isHollow() ? 2 * size.equivalentHalfThicknessAt(mass) * given / usual : given;
         double area = mass / size.mass().typical() * size.thickness() / given;
         double[] sides = {
             thick, Math.max(thick, size.width() * Math.sqrt(area)), Math.max(thick, size.length() * Math.sqrt(area))

@@ -1,5 +1,6 @@
 package io.github.saltfront.plan;
 
+import io.github.saltfront.catalog.Cut;
 import io.github.saltfront.quality.JuiceLoss;
 import io.github.saltfront.quality.KajitaniJuice;
 import io.github.saltfront.safety.Caution;
@@ -74,6 +75,7 @@ public final class Planner {
     }
 
     private Plan plan() {
+        requireHoldTable();
         CookStages stages = new CookStages(request, rule);
         List<Draw> few = Draw.ensemble(SEARCH_MEMBERS, seed + 1);
         PullSearch search = new PullSearch(request, rule, stages, ensemble(few), executor);
@@ -93,6 +95,17 @@ public final class Planner {
         Plan.Result result = result(days);
         List<Plan.Step> clock = Clock.steps(request, salting, cooking, stages);
         return new Plan(request, salting, cooking, result, clock, cautions(salting), MEMBERS, seed);
+    }
+
+    private void requireHoldTable() {
+        boolean fish =
+                request.food().cut().map(cut -> cut.group() == Cut.Group.FISH).orElse(false);
+        if (fish) {
+            throw new PlanningException(
+                    "cut",
+                    "the official hold tables do not cover fish and shellfish, so no plan is made for them. The consumer"
+                            + " minimum is 63 °C (145 °F); the brine command doses the salt.");
+        }
     }
 
     private DayEnsemble ensemble(List<Draw> draws) {

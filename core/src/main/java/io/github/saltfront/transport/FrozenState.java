@@ -59,7 +59,7 @@ public interface FrozenState {
      * @param enthalpy enthalpy per kg of dry solids [J/kg]
      * @param water water per dry solids [kg/kg]
      * @param salt salt per dry solids [kg/kg]
-     * @return temperature in degrees Celsius
+     * @return temperature in degrees Celsius; NaN if no state has this enthalpy, which makes a solver shorten its step
      */
     double temperature(double enthalpy, double water, double salt);
 

@@ -135,9 +135,13 @@ final class HeatTerms {
                 FrozenState ice = block.ice[c % lanes];
                 double w = water[c];
                 double s = slotSalt[c + lanes];
-                if (temperature[c] < ice.upperLimit(w, s)) {
+                if (!(w > 0 && s >= 0)) {
+                    // an attempted state that is none: the error estimate becomes NaN and the step is tried again,
+                    // shorter
+                    temperature[c] = Double.NaN;
+                } else if (temperature[c] < ice.upperLimit(w, s)) {
                     temperature[c] = ice.temperature(enthalpy[c], w, s);
-                    capacity[c] = ice.heatCapacity(temperature[c], w, s);
+                    capacity[c] = Double.isNaN(temperature[c]) ? Double.NaN : ice.heatCapacity(temperature[c], w, s);
                 }
             }
         }

@@ -219,7 +219,7 @@ public final class LayerSolver {
     /** Accepts or rejects the attempted step of a lane and proposes the next one. */
     private boolean decide(int lane) {
         double error = stepper.error[lane];
-        double factor = error > 0 ? SAFETY * Math.pow(error, -1.0 / RosenbrockW.ORDER) : LARGEST_GROWTH;
+        double factor = error == 0 ? LARGEST_GROWTH : SAFETY * Math.pow(error, -1.0 / RosenbrockW.ORDER);
         if (!(error <= 1)) {
             rejected[lane]++;
             proposed[lane] = step[lane] * (factor >= LARGEST_SHRINK ? factor : LARGEST_SHRINK);

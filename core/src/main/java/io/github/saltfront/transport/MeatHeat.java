@@ -80,7 +80,7 @@ public final class MeatHeat {
         return DenseSolve.solve(normal, right);
     }
 
-    /** The model itself below 0 degrees Celsius, with or without ice. */
+    /** The model itself below 0 degrees Celsius, with or without ice; NaN for an enthalpy colder than it knows. */
     private record Cold(MeatThermalProperties model) implements FrozenState {
         @Override
         public double upperLimit(double water, double salt) {
@@ -94,7 +94,8 @@ public final class MeatHeat {
 
         @Override
         public double temperature(double enthalpy, double water, double salt) {
-            return Temperature.toCelsius(model.temperature(enthalpy, water, salt));
+            boolean possible = enthalpy >= model.enthalpy(MeatThermalProperties.LOWEST_TEMPERATURE, water, salt);
+            return possible ? Temperature.toCelsius(model.temperature(enthalpy, water, salt)) : Double.NaN;
         }
 
         @Override

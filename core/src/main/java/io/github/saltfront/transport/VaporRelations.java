@@ -17,8 +17,11 @@ final class VaporRelations {
 
     private VaporRelations() {}
 
-    /** Saturation pressure [Pa], over ice below 0 degrees Celsius. */
+    /** Saturation pressure [Pa], over ice below 0 degrees Celsius; NaN for NaN, which an attempted step may hold. */
     static double saturationPressure(double celsius) {
+        if (Double.isNaN(celsius)) {
+            return Double.NaN;
+        }
         double kelvin = Temperature.fromCelsius(Math.min(celsius, HIGHEST_CELSIUS));
         return celsius >= 0
                 ? IapwsIf97Saturation.pressure(kelvin)

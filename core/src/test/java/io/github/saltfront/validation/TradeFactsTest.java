@@ -105,7 +105,8 @@ class TradeFactsTest {
         assertThat(lean.requiredHold(Temperature.fromFahrenheit(155)).orElseThrow())
                 .isCloseTo(44.2, within(0.05));
         assertThat(lean.instantTemperature()).isCloseTo(Temperature.fromFahrenheit(165), within(1e-9));
-        assertThat(lean.requiredHold(Temperature.fromFahrenheit(165)).orElseThrow()).isCloseTo(10.8, within(0.05));
+        assertThat(lean.requiredHold(Temperature.fromFahrenheit(165)).orElseThrow())
+                .isCloseTo(10.8, within(0.05));
     }
 
     /** "A breast baked at 300 °F to 155 °F stays there about 5 min after it leaves the oven." Agrees within a factor of 2. */
