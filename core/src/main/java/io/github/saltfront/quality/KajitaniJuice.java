@@ -39,6 +39,6 @@ public final class KajitaniJuice implements Denaturation {
 
     @Override
     public double expelled(double[] extents, double salt) {
-        return JuiceLoss.expelledFraction(extents[0], extents[1], extents[2], 1, JuiceLoss.saltFactor(salt));
+        return JuiceLoss.expelledFraction(1, extents[0], extents[1], extents[2], JuiceLoss.saltFactor(salt));
     }
 }
