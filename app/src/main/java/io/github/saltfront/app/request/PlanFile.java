@@ -88,7 +88,8 @@ public final class PlanFile {
 
     private Optional<Cut> readCut(Node root) {
         boolean own = root.isGroup("meat");
-        Optional<String> text = own ? root.findText("cut") : Optional.of(root.text("cut"));
+        Optional<String> text =
+                own ? root.findText("cut") : Optional.of(root.parsed("cut", Words.A_CUT, id -> id, ""));
         if (own && text.isPresent()) {
             root.problem("cut", "Got a cut and a meat of your own, expected one of them; remove the other.");
         }
@@ -264,8 +265,7 @@ public final class PlanFile {
                     .map(Appliance::id)
                     .toList();
             root.problem(
-                    "appliance",
-                    Words.unknown(id.get(), "an appliance of the catalog", near, SimulationFile.LIST_APPLIANCES));
+                    "appliance", Words.unknown(id.get(), Words.AN_APPLIANCE, near, SimulationFile.LIST_APPLIANCES));
         }
         Appliance appliance = found.orElse(usual);
         double setting = root.findQuantityInRange("setting", Dimension.TEMPERATURE, "40 °C", "400 °C")
@@ -274,7 +274,8 @@ public final class PlanFile {
                     assume("setting", QuantityFormat.temperature(typical, KitchenUnits.METRIC), "usual for it");
                     return typical;
                 });
-        double altitude = root.findQuantityInRange("altitude", Dimension.LENGTH, "-400 m", "5000 m")
+        double altitude = root.findQuantityInRange(
+                        "altitude", Dimension.LENGTH, SimulationFile.SEA_LEVEL, SimulationFile.HIGHEST)
                 .orElseGet(() -> {
                     assume("altitude", "0 m", "not said");
                     return 0;
@@ -354,16 +355,11 @@ public final class PlanFile {
         if (vulnerable.isEmpty()) {
             assume("guests.vulnerable", "no", "say yes for pregnant, very young, old or weakened guests");
         }
-        Kitchen kitchen = root.findChoice(
-                        "kitchen",
-                        Map.of(
-                                "home",
-                                Kitchen.HOME,
-                                "teaching",
-                                Kitchen.TEACHING,
-                                "professional",
-                                Kitchen.PROFESSIONAL))
-                .orElse(Kitchen.HOME);
+        Map<String, Kitchen> kitchens = new LinkedHashMap<>();
+        for (Kitchen kitchen : Kitchen.values()) {
+            kitchens.put(kitchen.name().toLowerCase(Locale.ROOT), kitchen);
+        }
+        Kitchen kitchen = root.findChoice("kitchen", kitchens).orElse(Kitchen.HOME);
         return new Request.Guests(count, vulnerable.orElse(false), kitchen);
     }
 }

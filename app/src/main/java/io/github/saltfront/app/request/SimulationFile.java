@@ -26,7 +26,6 @@ import io.github.saltfront.units.Dimension;
 import io.github.saltfront.units.QuantityFormat;
 import io.github.saltfront.units.Temperature;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -49,6 +48,8 @@ public record SimulationFile(
         FirstOrderKill organism,
         boolean organismDeclared,
         boolean threeDimensional) {
+    static final String SEA_LEVEL = "0 m";
+    static final String HIGHEST = "5000 m";
     static final String LIST_APPLIANCES = "The command \"catalog appliances\" lists all.";
 
     /** Most samples of a history; a day by the second, and about as much as memory holds in text. */
@@ -73,13 +74,13 @@ public record SimulationFile(
                 .findQuantityInRange("salt", Dimension.FRACTION, "0 %", "10 %")
                 .orElse(ofCatalog ? meat.nativeSalt() : 0);
         Constants constants = Constants.read(pieceNode);
-        double altitude = root.findQuantityInRange("altitude", Dimension.LENGTH, "-400 m", "5000 m")
+        double altitude = root.findQuantityInRange("altitude", Dimension.LENGTH, SEA_LEVEL, HIGHEST)
                 .orElse(0);
         double pressure = StandardAtmosphere.pressure(Double.isFinite(altitude) ? altitude : 0);
         List<Stage> stages = new StageReader(meat, catalog, pressure, constants.waterFixed()).read(root);
         Optional<FirstOrderKill> declared = root.findChild("organism").map(SimulationFile::readOrganism);
-        boolean solid =
-                root.findChoice("solver", Map.of("1d", false, "3d", true)).orElse(false);
+        boolean solid = root.findChoice("solver", Words.choices("1d", false, "3d", true))
+                .orElse(false);
         SimulationOutput output = readOutput(root);
         requireFewSamples(root, stages, output);
         document.requireNoErrors();
@@ -97,7 +98,7 @@ public record SimulationFile(
     static MeatModel readMeat(Node node, Catalog catalog) {
         MeatModel placeholder = MeatModel.of(catalog.cuts().get("chicken-breast-skinless"));
         if (!node.has("meat")) {
-            node.text("meat");
+            node.parsed("meat", Words.A_CUT + " or a meat of your own", text -> text, "");
             return placeholder;
         }
         if (node.isGroup("meat")) {
@@ -114,7 +115,7 @@ public record SimulationFile(
 
     static String unknownCut(String id, Catalog catalog) {
         List<String> near = catalog.nearestCuts(id, 3).stream().map(Cut::id).toList();
-        return Words.unknown(id, "a cut of the catalog", near, "The command \"catalog cuts\" lists all.");
+        return Words.unknown(id, Words.A_CUT, near, "The command \"catalog cuts\" lists all.");
     }
 
     static MeatModel ownMeat(Node node, Catalog catalog, MeatModel placeholder) {

@@ -83,24 +83,13 @@ final class StageReader {
         SaltExchange salt = salt(node, kind);
         List<FaceCondition> faces = faces(node, kind);
         StopRule stop = until(node);
-        double time = time(node, stop);
+        double time = time(node);
         return new Stage(name, faces, salt, time, stop);
     }
 
-    private static double time(Node node, StopRule stop) {
-        OptionalDouble time = node.findQuantityInRange("time", Dimension.TIME, "1 s", LONGEST);
-        OptionalDouble atMost = node.findQuantityInRange("at_most", Dimension.TIME, "1 s", LONGEST);
-        if (time.isPresent() && atMost.isPresent()) {
-            node.problem("at_most", "Got a time and an at_most, expected one of them; remove the other.");
-        }
-        if (time.isEmpty() && atMost.isEmpty()) {
-            node.problem(
-                    "time",
-                    stop.kind() == StopRule.Kind.NEVER
-                            ? "The key is missing, expected how long the stage lasts; add \"time: 15 min\"."
-                            : "The key is missing, expected how long to wait at most; add \"at_most: 3 h\".");
-        }
-        double value = time.orElse(atMost.orElse(60));
+    private static double time(Node node) {
+        Optional<String> key = node.oneOf("time", "at_most");
+        double value = key.isPresent() ? node.quantityInRange(key.get(), Dimension.TIME, "1 s", LONGEST) : 60;
         return Double.isFinite(value) ? value : 60;
     }
 
@@ -207,15 +196,13 @@ final class StageReader {
     }
 
     private List<FaceCondition> appliance(Node node) {
-        String id = node.text("appliance");
+        String id = node.parsed("appliance", Words.AN_APPLIANCE, text -> text, "");
         Optional<Appliance> appliance = catalog.appliances().find(id);
         if (appliance.isEmpty()) {
             List<String> near = catalog.appliances().nearest(id, 3).stream()
                     .map(Appliance::id)
                     .toList();
-            node.problem(
-                    "appliance",
-                    Words.unknown(id, "an appliance of the catalog", near, SimulationFile.LIST_APPLIANCES));
+            node.problem("appliance", Words.unknown(id, Words.AN_APPLIANCE, near, SimulationFile.LIST_APPLIANCES));
         }
         double usual = appliance.map(a -> a.temperature().typical()).orElse(293.0);
         double setting = node.findQuantityInRange("setting", Dimension.TEMPERATURE, "-30 °C", "400 °C")

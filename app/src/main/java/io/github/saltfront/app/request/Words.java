@@ -7,8 +7,10 @@ import io.github.saltfront.units.Dimension;
 import io.github.saltfront.units.QuantityFormat;
 import io.github.saltfront.units.QuantityParser;
 import io.github.saltfront.units.Temperature;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -23,6 +25,12 @@ final class Words {
             "(?<ratio>[^a-z]+)\\s*kg\\s*(?:per|/)\\s*kg(?:\\s*(?:of)?\\s*meat)?", Pattern.CASE_INSENSITIVE);
 
     private Words() {}
+
+    /** What is expected of a cut, for messages. */
+    static final String A_CUT = "a cut of the catalog";
+
+    /** What is expected of an appliance, for messages. */
+    static final String AN_APPLIANCE = "an appliance of the catalog";
 
     /** Forms of a strength, for messages. */
     static final String STRENGTH_FORMS = "\"6 % of solution\", \"6 % of water\" or \"60 g per liter of water\"";
@@ -99,6 +107,14 @@ final class Words {
                             + QuantityFormat.significant(high, 3) + " kg per kg meat; check the amount.");
         }
         return ratio;
+    }
+
+    /** Returns two choices in this order, which a map without order would show in another order each time. */
+    static <T> Map<String, T> choices(String first, T a, String second, T b) {
+        Map<String, T> choices = new LinkedHashMap<>();
+        choices.put(first, a);
+        choices.put(second, b);
+        return choices;
     }
 
     /** Begins a message of the core with a capital, as all messages about a file do. */
