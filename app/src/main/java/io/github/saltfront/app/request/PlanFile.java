@@ -88,8 +88,7 @@ public final class PlanFile {
 
     private Optional<Cut> readCut(Node root) {
         boolean own = root.isGroup("meat");
-        Optional<String> text =
-                own ? root.findText("cut") : Optional.of(root.parsed("cut", Words.A_CUT, id -> id, ""));
+        Optional<String> text = own ? root.findText("cut") : Optional.of(root.parsed("cut", Words.A_CUT, id -> id, ""));
         if (own && text.isPresent()) {
             root.problem("cut", "Got a cut and a meat of your own, expected one of them; remove the other.");
         }
