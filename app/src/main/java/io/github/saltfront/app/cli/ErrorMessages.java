@@ -6,6 +6,7 @@ import io.github.saltfront.numerics.ConvergenceException;
 import io.github.saltfront.plan.PlanningException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
+import java.util.concurrent.CompletionException;
 import picocli.CommandLine;
 import picocli.CommandLine.ParseResult;
 
@@ -24,9 +25,9 @@ final class ErrorMessages implements CommandLine.IExecutionExceptionHandler {
             }
             return WRONG_INPUT;
         }
-        if (exception instanceof PlanningException planning) {
-            err.println(planning.field() + ": " + planning.getMessage());
-            return planning.field().equals("serve") ? WRONG_INPUT : INFEASIBLE;
+        if (exception instanceof CompletionException && exception.getCause() instanceof ConvergenceException cause) {
+            err.println(cause.getMessage());
+            return INFEASIBLE;
         }
         if (exception instanceof IllegalArgumentException || exception instanceof UncheckedIOException) {
             err.println(exception.getMessage());
@@ -38,5 +39,16 @@ final class ErrorMessages implements CommandLine.IExecutionExceptionHandler {
         }
         err.println("saltfront failed on its own account (" + exception + "). Please report it with your file.");
         return INTERNAL;
+    }
+
+    /** Returns the problem with a request that cannot be met. */
+    static Problem problem(PlanningException planning) {
+        String message = String.valueOf(planning.getMessage());
+        return new Problem(planning.field(), 0, Character.toUpperCase(message.charAt(0)) + message.substring(1));
+    }
+
+    /** Returns the exit code for it: a time to serve is the user's to move, everything else is not feasible. */
+    static int code(PlanningException planning) {
+        return planning.field().equals("serve") ? WRONG_INPUT : INFEASIBLE;
     }
 }

@@ -20,7 +20,7 @@ import io.github.saltfront.safety.SafetyRule;
 import io.github.saltfront.safety.UnknownProbeError;
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.Files;
+import java.io.UncheckedIOException;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -144,8 +144,10 @@ public final class LethalityCommand implements Callable<Integer> {
             return fail(e.getMessage() == null ? "the log cannot be read." : e.getMessage());
         } catch (NoSuchFileException e) {
             return fail("no file \"" + e.getFile() + "\"; check the path.");
+        } catch (UncheckedIOException e) {
+            return fail(String.valueOf(e.getMessage()));
         } catch (IOException e) {
-            return fail("cannot read or write: " + e.getMessage());
+            return fail("cannot read: " + e.getMessage());
         } catch (InvalidPathException e) {
             return fail("\"" + e.getInput() + "\" is not a path.");
         } catch (IllegalArgumentException e) {
@@ -169,7 +171,7 @@ public final class LethalityCommand implements Callable<Integer> {
         out.print(json ? LethalityJson.write(result) + System.lineSeparator() : LethalityText.write(result));
         out.flush();
         if (report.isPresent()) {
-            Files.writeString(Path.of(report.get()), LethalityPage.write(result, String.valueOf(file.getFileName())));
+            OutputFile.write(Path.of(report.get()), LethalityPage.write(result, String.valueOf(file.getFileName())));
         }
         return result.verdict().isMet() ? MET : NOT_MET;
     }

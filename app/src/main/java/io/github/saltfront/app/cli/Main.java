@@ -2,6 +2,8 @@ package io.github.saltfront.app.cli;
 
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
 
 /** Entry point of the command line. */
 @Command(
@@ -14,9 +16,13 @@ import picocli.CommandLine.Command;
             BrineCommand.class,
             LethalityCommand.class,
             CatalogCommand.class,
+            SchemaCommand.class,
         },
         description = "Salt, water, heat and kill in one piece of meat through one day.")
 public final class Main implements Runnable {
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
     private Main() {}
 
     /**
@@ -32,11 +38,12 @@ public final class Main implements Runnable {
     static CommandLine commandLine() {
         return new CommandLine(new Main())
                 .setExecutionExceptionHandler(new ErrorMessages())
+                .setParameterExceptionHandler(new OptionErrors())
                 .setUsageHelpWidth(80);
     }
 
     @Override
     public void run() {
-        commandLine().usage(System.out);
+        spec.commandLine().usage(spec.commandLine().getOut());
     }
 }

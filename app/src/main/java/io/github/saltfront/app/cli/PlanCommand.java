@@ -7,15 +7,19 @@ import io.github.saltfront.app.request.PlanFile;
 import io.github.saltfront.catalog.Catalog;
 import io.github.saltfront.plan.Plan;
 import io.github.saltfront.plan.Planner;
+import io.github.saltfront.plan.PlanningException;
 import io.github.saltfront.plan.Request;
 import java.nio.file.Path;
 import java.time.ZonedDateTime;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** {@code plan FILE}: from a request to a plan. */
 @Command(
@@ -25,6 +29,9 @@ import picocli.CommandLine.Parameters;
         description = "Plan salting, cooking and the clock for a piece of meat.",
         footer = {"", "Example: ./run plan examples/sunday-chicken.yaml"})
 final class PlanCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
     @Parameters(paramLabel = "FILE", description = "The request as YAML or JSON.")
     private Path file = Path.of("");
 
@@ -47,13 +54,19 @@ final class PlanCommand implements Callable<Integer> {
                     thread.setDaemon(true);
                     return thread;
                 });
-        try (Progress progress = new Progress("planning")) {
-            progress.start();
-            Plan plan = Planner.plan(request, threads, seed);
-            System.out.print(json ? Json.text(PlanJson.of(plan, Version.text())) : PlanText.of(plan));
-            return plan.cooking().verdict().isMet() ? 0 : ErrorMessages.INFEASIBLE;
+        CommandLine line = spec.commandLine();
+        Plan plan;
+        try (Progress progress = Progress.start("planning", line.getErr(), Terminal.isErr())) {
+            plan = Planner.plan(request, threads, seed);
+        } catch (PlanningException e) {
+            line.getErr().println(ErrorMessages.problem(e).at(file.toString()));
+            line.getErr().flush();
+            return ErrorMessages.code(e);
         } finally {
             threads.shutdownNow();
         }
+        line.getOut().print(json ? Json.text(PlanJson.of(plan, Version.text())) : PlanText.of(plan));
+        line.getOut().flush();
+        return plan.cooking().verdict().isMet() ? 0 : ErrorMessages.INFEASIBLE;
     }
 }

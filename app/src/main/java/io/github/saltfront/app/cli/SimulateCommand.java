@@ -6,16 +6,15 @@ import io.github.saltfront.app.request.SimulationFile;
 import io.github.saltfront.catalog.Catalog;
 import io.github.saltfront.transport.History;
 import io.github.saltfront.transport.Simulation;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** {@code simulate FILE}: the whole history of one piece as JSON or CSV. */
 @Command(
@@ -25,6 +24,9 @@ import picocli.CommandLine.Parameters;
         description = "Carry one piece through its stages and write the whole history.",
         footer = {"", "Example: ./run simulate examples/slab.yaml --csv -o slab.csv"})
 final class SimulateCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
     @Parameters(paramLabel = "FILE", description = "Piece and stages as YAML or JSON.")
     private Path file = Path.of("");
 
@@ -49,34 +51,19 @@ final class SimulateCommand implements Callable<Integer> {
         if (simulation.threeDimensional()) {
             throw new IllegalArgumentException("solver: 3d is not available in this version; use 1d.");
         }
-        try (Progress progress = new Progress("simulating")) {
-            progress.start();
+        CommandLine line = spec.commandLine();
+        String text;
+        try (Progress progress = Progress.start("simulating", line.getErr(), Terminal.isErr())) {
             History history =
                     Simulation.run(simulation.piece(), simulation.stages(), simulation.settings(), simulation.output());
-            write(csv ? HistoryJson.csv(history) : Json.text(HistoryJson.of(simulation, history, Version.text())));
+            text = csv ? HistoryJson.csv(history) : Json.text(HistoryJson.of(simulation, history, Version.text()));
+        }
+        if (output == null) {
+            line.getOut().print(text);
+            line.getOut().flush();
+        } else {
+            OutputFile.write(output, text);
         }
         return 0;
-    }
-
-    private void write(String text) {
-        if (output == null) {
-            System.out.print(text);
-            System.out.flush();
-            return;
-        }
-        try {
-            Path target = output.toAbsolutePath();
-            Path folder = target.getParent();
-            Path partial = Files.createTempFile(folder, ".saltfront", ".part");
-            partial.toFile().deleteOnExit();
-            try {
-                Files.writeString(partial, text);
-                Files.move(partial, target, StandardCopyOption.REPLACE_EXISTING);
-            } finally {
-                Files.deleteIfExists(partial);
-            }
-        } catch (IOException e) {
-            throw new UncheckedIOException("cannot write " + output + ": " + e.getMessage(), e);
-        }
     }
 }

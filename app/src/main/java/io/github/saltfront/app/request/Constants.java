@@ -3,7 +3,6 @@ package io.github.saltfront.app.request;
 import io.github.saltfront.app.document.Node;
 import io.github.saltfront.transport.HeatProperties;
 import io.github.saltfront.units.Dimension;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -43,7 +42,8 @@ record Constants(
                 n.findQuantityInRange("conductivity", Dimension.CONDUCTIVITY, "0.001 W/(m.K)", "500 W/(m.K)"),
                 n.findQuantityInRange("salt_diffusivity", Dimension.DIFFUSIVITY, "1e-13 m2/s", "1e-7 m2/s"),
                 n.findNumber("partition", 0.05, 5),
-                n.findChoice("water", Map.of("fixed", true, "moving", false)).orElse(false));
+                n.findChoice("water", Words.choices("fixed", true, "moving", false))
+                        .orElse(false));
     }
 
     HeatProperties apply(HeatProperties model, double water, double salt) {

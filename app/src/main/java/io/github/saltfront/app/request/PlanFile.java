@@ -6,7 +6,6 @@ import io.github.saltfront.catalog.Appliance;
 import io.github.saltfront.catalog.Catalog;
 import io.github.saltfront.catalog.Cut;
 import io.github.saltfront.catalog.SaltForm;
-import io.github.saltfront.matter.SaltSolubility;
 import io.github.saltfront.matter.SaltStrength;
 import io.github.saltfront.plan.MeatModel;
 import io.github.saltfront.plan.PieceShape;
@@ -18,6 +17,7 @@ import io.github.saltfront.shape.Shape;
 import io.github.saltfront.units.Dimension;
 import io.github.saltfront.units.KitchenUnits;
 import io.github.saltfront.units.QuantityFormat;
+import io.github.saltfront.units.QuantityParser;
 import io.github.saltfront.units.Temperature;
 import java.time.LocalDateTime;
 import java.time.ZonedDateTime;
@@ -34,6 +34,8 @@ import java.util.OptionalDouble;
 /** Reads a request for a plan; everything but the cut and the mass has a stated default. */
 public final class PlanFile {
     private static final double USUAL_WATER_PER_MEAT = 1;
+    private static final double LEAST_WATER = 0.2;
+    private static final double MOST_WATER = 20;
 
     private final Document document;
     private final Catalog catalog;
@@ -86,9 +88,9 @@ public final class PlanFile {
 
     private Optional<Cut> readCut(Node root) {
         boolean own = root.isGroup("meat");
-        Optional<String> text = own ? root.findText("cut") : Optional.of(root.text("cut"));
+        Optional<String> text = own ? root.findText("cut") : Optional.of(root.parsed("cut", Words.A_CUT, id -> id, ""));
         if (own && text.isPresent()) {
-            root.problem("cut", "give a cut or a meat of your own, not both.");
+            root.problem("cut", "Got a cut and a meat of your own, expected one of them; remove the other.");
         }
         if (text.isEmpty() || text.get().isEmpty() || own) {
             return Optional.empty();
@@ -122,7 +124,9 @@ public final class PlanFile {
     private Shape readShape(Node root, Optional<Cut> cut, double mass, OptionalDouble thickness) {
         Shape placeholder = new Shape.Slab(0.03);
         if (root.isGroup("shape")) {
-            thickness.ifPresent(t -> root.problem("thickness", "the shape says it already; leave it out."));
+            thickness.ifPresent(t -> root.problem(
+                    "thickness",
+                    "Got a thickness beside a shape, expected one of them; remove the thickness, the shape says it."));
             return ShapeReader.read(root, "shape");
         }
         if (cut.isEmpty() || !Double.isFinite(mass)) {
@@ -141,7 +145,7 @@ public final class PlanFile {
         try {
             return PieceShape.of(cut.get(), mass, thickness);
         } catch (IllegalArgumentException e) {
-            root.problem("thickness", String.valueOf(e.getMessage()));
+            root.problem("thickness", Words.sentence(e));
             return placeholder;
         }
     }
@@ -160,12 +164,14 @@ public final class PlanFile {
             treatment = node.get().findChoice("treatment", choices).orElse(Treatment.AUTO);
             strength = readStrength(node.get());
             time = node.get().findQuantityInRange("time", Dimension.TIME, "1 min", "7 d");
+            requireUse(node.get(), treatment);
         }
         if (treatment == Treatment.AUTO) {
             assume("salting.treatment", "the program chooses", "not said");
         }
         readLiquid(root);
-        double ratio = root.findParsed("liquid_per_meat", "1 kg per kg meat", Words::perMeat)
+        double ratio = root.findParsed(
+                        "liquid_per_meat", "1 kg per kg meat", text -> Words.perMeat(text, LEAST_WATER, MOST_WATER))
                 .orElseGet(() -> {
                     assume(
                             "liquid_per_meat",
@@ -173,10 +179,6 @@ public final class PlanFile {
                             "covers pieces in a bowl; common practice, no source");
                     return USUAL_WATER_PER_MEAT;
                 });
-        if (!(ratio >= 0.2 && ratio <= 20)) {
-            root.problem("liquid_per_meat", "must be between 0.2 and 20 kg per kg meat.");
-            ratio = USUAL_WATER_PER_MEAT;
-        }
         double refrigerator = root.findQuantityInRange("refrigerator", Dimension.TEMPERATURE, "-1 °C", "8 °C")
                 .orElseGet(() -> {
                     assume("refrigerator", "4 °C", "the official limit");
@@ -186,20 +188,23 @@ public final class PlanFile {
                 treatment, salt, strength, time, ratio, Double.isFinite(refrigerator) ? refrigerator : 277);
     }
 
+    /** A wish that the treatment has no use for is an error: it would be dropped without a word. */
+    private static void requireUse(Node node, Treatment treatment) {
+        boolean bath = treatment == Treatment.WET_BRINE || treatment == Treatment.AUTO;
+        boolean ahead = bath || treatment == Treatment.DRY_SALT;
+        if (!bath && node.has("strength")) {
+            node.problem("strength", "Got a strength without a brine, expected one with wet-brine or auto; remove it.");
+        }
+        if (!ahead && node.has("time")) {
+            node.problem(
+                    "time", "Got a time without salting ahead, expected one with wet-brine or dry-salt; remove it.");
+        }
+    }
+
     private static OptionalDouble readStrength(Node node) {
         double cold = SimulationFile.coldRoom();
         Optional<SaltStrength> strength =
                 node.findParsed("strength", Words.STRENGTH_FORMS, text -> Words.strength(text, cold));
-        double saturated = SaltSolubility.saturation(cold);
-        if (strength.isPresent() && strength.get().saltFraction() > saturated) {
-            node.problem(
-                    "strength",
-                    String.format(
-                            Locale.ROOT,
-                            "is above saturation: water at 4 °C holds at most %.1f %% salt of the solution.",
-                            100 * saturated));
-            return OptionalDouble.empty();
-        }
         return strength.map(s -> OptionalDouble.of(s.saltPerWater())).orElse(OptionalDouble.empty());
     }
 
@@ -207,7 +212,7 @@ public final class PlanFile {
         SaltForm usual = catalog.salts().get("table-salt-fine");
         if (root.isGroup("salt")) {
             Node label = root.child("salt");
-            double sodium = label.quantityInRange("sodium", Dimension.MASS, "1 mg", "10 g");
+            double sodium = label.quantityInRange("sodium", Dimension.MASS, "5 mg", "10 g");
             double serving = label.number("serving_teaspoons", 0.05, 10);
             return Double.isFinite(sodium) && Double.isFinite(serving)
                     ? SaltForm.fromLabelSodium(serving, sodium)
@@ -225,8 +230,11 @@ public final class PlanFile {
                     .toList();
             root.problem(
                     "salt",
-                    "no salt \"" + id.get() + "\"; nearest are " + String.join(", ", near)
-                            + ". Or give its label: {sodium: 480 mg, serving_teaspoons: 0.25}.");
+                    Words.unknown(
+                            id.get(),
+                            "a salt of the catalog",
+                            near,
+                            "Or give its label: {sodium: 480 mg, serving_teaspoons: 0.25}."));
         }
         return salt.orElse(usual);
     }
@@ -238,9 +246,8 @@ public final class PlanFile {
         } else if (!liquid.get().equals("water")) {
             root.problem(
                     "liquid",
-                    catalog.liquids().find(liquid.get()).isPresent()
-                            ? "a plan takes water only in this version; the brine command doses other liquids."
-                            : "no liquid \"" + liquid.get() + "\"; a plan takes water.");
+                    "Got \"" + liquid.get() + "\", expected water; a plan knows no other liquid,"
+                            + " the command \"brine\" doses some.");
         }
     }
 
@@ -257,7 +264,7 @@ public final class PlanFile {
                     .map(Appliance::id)
                     .toList();
             root.problem(
-                    "appliance", "no appliance \"" + id.get() + "\"; nearest are " + String.join(", ", near) + ".");
+                    "appliance", Words.unknown(id.get(), Words.AN_APPLIANCE, near, SimulationFile.LIST_APPLIANCES));
         }
         Appliance appliance = found.orElse(usual);
         double setting = root.findQuantityInRange("setting", Dimension.TEMPERATURE, "40 °C", "400 °C")
@@ -266,7 +273,8 @@ public final class PlanFile {
                     assume("setting", QuantityFormat.temperature(typical, KitchenUnits.METRIC), "usual for it");
                     return typical;
                 });
-        double altitude = root.findQuantityInRange("altitude", Dimension.LENGTH, "-400 m", "5000 m")
+        double altitude = root.findQuantityInRange(
+                        "altitude", Dimension.LENGTH, SimulationFile.SEA_LEVEL, SimulationFile.HIGHEST)
                 .orElseGet(() -> {
                     assume("altitude", "0 m", "not said");
                     return 0;
@@ -283,7 +291,7 @@ public final class PlanFile {
                 case "light" -> 0.8 * usual;
                 case "usual" -> usual;
                 case "strong" -> 1.2 * usual;
-                default -> io.github.saltfront.units.QuantityParser.parse(text, Dimension.FRACTION);
+                default -> rawSalt(text);
             };
         }));
         OptionalDouble core = node.map(n -> n.findQuantityInRange("core", Dimension.TEMPERATURE, "40 °C", "98 °C"))
@@ -294,12 +302,16 @@ public final class PlanFile {
         if (core.isEmpty()) {
             assume("taste.core", "usual for the cut", "common practice, no source");
         }
-        double target = salt.orElse(usual);
-        if (!(target >= 0.002 && target <= 0.025)) {
-            node.ifPresent(n -> n.problem("salt", "must be between 0.2 % and 2.5 % of the raw meat."));
-            target = usual;
+        return new Request.Taste(salt.orElse(usual), core);
+    }
+
+    private static double rawSalt(String text) {
+        double share = QuantityParser.parse(text, Dimension.FRACTION);
+        if (!(share >= 0.002 && share <= 0.025)) {
+            throw new IllegalArgumentException("Got \"" + text
+                    + "\", expected light, usual, strong or 0.2 % to 2.5 % of the raw meat; check the number.");
         }
-        return new Request.Taste(target, core);
+        return share;
     }
 
     private Request.Timing readTiming(Node root) {
@@ -316,8 +328,8 @@ public final class PlanFile {
         if (at.isPresent() && !at.get().isAfter(start)) {
             root.problem(
                     "serve",
-                    "the time to serve, " + at.get().toLocalDateTime() + ", is in the past; it is "
-                            + start.toLocalDateTime() + ". Give a later time or \"as soon as possible\".");
+                    "Got " + at.get().toLocalDateTime() + ", which is in the past, expected a time after "
+                            + start.toLocalDateTime() + "; give a later time or \"as soon as possible\".");
         }
         return new Request.Timing(start, at);
     }
@@ -329,7 +341,8 @@ public final class PlanFile {
                         ? ZonedDateTime.parse(text)
                         : LocalDateTime.parse(text.replace(' ', 'T')).atZone(now.getZone());
             } catch (DateTimeParseException e) {
-                throw new IllegalArgumentException("\"" + text + "\" is no time; write it as 2026-11-28T19:00.", e);
+                throw new IllegalArgumentException(
+                        "Got \"" + text + "\", expected a time of a day; write it as 2026-11-28T19:00.", e);
             }
         });
     }
@@ -341,16 +354,11 @@ public final class PlanFile {
         if (vulnerable.isEmpty()) {
             assume("guests.vulnerable", "no", "say yes for pregnant, very young, old or weakened guests");
         }
-        Kitchen kitchen = root.findChoice(
-                        "kitchen",
-                        Map.of(
-                                "home",
-                                Kitchen.HOME,
-                                "teaching",
-                                Kitchen.TEACHING,
-                                "professional",
-                                Kitchen.PROFESSIONAL))
-                .orElse(Kitchen.HOME);
+        Map<String, Kitchen> kitchens = new LinkedHashMap<>();
+        for (Kitchen kitchen : Kitchen.values()) {
+            kitchens.put(kitchen.name().toLowerCase(Locale.ROOT), kitchen);
+        }
+        Kitchen kitchen = root.findChoice("kitchen", kitchens).orElse(Kitchen.HOME);
         return new Request.Guests(count, vulnerable.orElse(false), kitchen);
     }
 }

@@ -3,6 +3,8 @@ package io.github.saltfront.app.request;
 import io.github.saltfront.app.document.Node;
 import io.github.saltfront.shape.Shape;
 import io.github.saltfront.units.Dimension;
+import io.github.saltfront.units.KitchenUnits;
+import io.github.saltfront.units.QuantityFormat;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -34,15 +36,42 @@ final class ShapeReader {
                 case SLAB -> new Shape.Slab(length(node, "thickness"));
                 case SPHERE -> new Shape.Sphere(length(node, "diameter"));
                 case CYLINDER -> cylinder(node);
-                case BOX -> new Shape.Box(length(node, "length"), length(node, "width"), length(node, "thickness"));
-                case ELLIPSOID ->
-                    new Shape.Ellipsoid(length(node, "length"), length(node, "width"), length(node, "thickness"));
+                case BOX -> {
+                    Sides sides = Sides.read(node);
+                    yield new Shape.Box(sides.length, sides.width, sides.thickness);
+                }
+                case ELLIPSOID -> {
+                    Sides sides = Sides.read(node);
+                    yield new Shape.Ellipsoid(sides.length, sides.width, sides.thickness);
+                }
             };
         } catch (IllegalArgumentException e) {
+            // a length that could not be read is NaN here and has its message already
             if (node.has("kind") && !String.valueOf(e.getMessage()).contains("NaN")) {
-                parent.problem(key, String.valueOf(e.getMessage()));
+                parent.problem(key, Words.sentence(e));
             }
             return placeholder;
+        }
+    }
+
+    /** Three lengths in falling order, said in the user's units where they are not. */
+    private record Sides(double length, double width, double thickness) {
+        static Sides read(Node node) {
+            Sides sides = new Sides(
+                    ShapeReader.length(node, "length"),
+                    ShapeReader.length(node, "width"),
+                    ShapeReader.length(node, "thickness"));
+            if (sides.thickness > sides.width || sides.width > sides.length) {
+                throw new IllegalArgumentException("Got a thickness of " + shown(sides.thickness) + ", a width of "
+                        + shown(sides.width) + " and a length of " + shown(sides.length)
+                        + ", expected the thickness to be the shortest and the length the longest;"
+                        + " exchange them.");
+            }
+            return sides;
+        }
+
+        private static String shown(double length) {
+            return QuantityFormat.length(length, KitchenUnits.METRIC);
         }
     }
 

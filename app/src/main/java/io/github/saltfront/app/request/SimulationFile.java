@@ -23,10 +23,9 @@ import io.github.saltfront.transport.SimulationOutput;
 import io.github.saltfront.transport.SolverSettings;
 import io.github.saltfront.transport.Stage;
 import io.github.saltfront.units.Dimension;
-import io.github.saltfront.units.NearestName;
+import io.github.saltfront.units.QuantityFormat;
 import io.github.saltfront.units.Temperature;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -49,6 +48,12 @@ public record SimulationFile(
         FirstOrderKill organism,
         boolean organismDeclared,
         boolean threeDimensional) {
+    static final String SEA_LEVEL = "0 m";
+    static final String HIGHEST = "5000 m";
+    static final String LIST_APPLIANCES = "The command \"catalog appliances\" lists all.";
+
+    /** Most samples of a history; a day by the second, and about as much as memory holds in text. */
+    private static final double MOST_SAMPLES = 100_000;
 
     /**
      * Reads a document; problems are recorded in it, and {@link Document#requireNoErrors} is called at the end.
@@ -69,14 +74,15 @@ public record SimulationFile(
                 .findQuantityInRange("salt", Dimension.FRACTION, "0 %", "10 %")
                 .orElse(ofCatalog ? meat.nativeSalt() : 0);
         Constants constants = Constants.read(pieceNode);
-        double altitude = root.findQuantityInRange("altitude", Dimension.LENGTH, "-400 m", "5000 m")
+        double altitude = root.findQuantityInRange("altitude", Dimension.LENGTH, SEA_LEVEL, HIGHEST)
                 .orElse(0);
         double pressure = StandardAtmosphere.pressure(Double.isFinite(altitude) ? altitude : 0);
         List<Stage> stages = new StageReader(meat, catalog, pressure, constants.waterFixed()).read(root);
         Optional<FirstOrderKill> declared = root.findChild("organism").map(SimulationFile::readOrganism);
-        boolean solid =
-                root.findChoice("solver", Map.of("1d", false, "3d", true)).orElse(false);
+        boolean solid = root.findChoice("solver", Words.choices("1d", false, "3d", true))
+                .orElse(false);
         SimulationOutput output = readOutput(root);
+        requireFewSamples(root, stages, output);
         document.requireNoErrors();
 
         Piece piece = piece(meat, shape, start, salt, constants);
@@ -92,7 +98,7 @@ public record SimulationFile(
     static MeatModel readMeat(Node node, Catalog catalog) {
         MeatModel placeholder = MeatModel.of(catalog.cuts().get("chicken-breast-skinless"));
         if (!node.has("meat")) {
-            node.text("meat");
+            node.parsed("meat", Words.A_CUT + " or a meat of your own", text -> text, "");
             return placeholder;
         }
         if (node.isGroup("meat")) {
@@ -109,8 +115,7 @@ public record SimulationFile(
 
     static String unknownCut(String id, Catalog catalog) {
         List<String> near = catalog.nearestCuts(id, 3).stream().map(Cut::id).toList();
-        return "no cut \"" + id + "\" in the catalog; nearest are " + String.join(", ", near)
-                + ". \"catalog cuts\" lists all.";
+        return Words.unknown(id, Words.A_CUT, near, "The command \"catalog cuts\" lists all.");
     }
 
     static MeatModel ownMeat(Node node, Catalog catalog, MeatModel placeholder) {
@@ -125,17 +130,22 @@ public record SimulationFile(
         List<String> known =
                 catalog.cuts().all().stream().map(Cut::species).distinct().toList();
         if (!known.contains(species)) {
-            node.problem("species", "no species \"" + species + "\"" + NearestName.question(species, known));
+            node.problem(
+                    "species", Words.unknown(species, "one of " + String.join(", ", known), List.of(), "Choose one."));
             return placeholder;
         }
-        try {
-            return MeatModel.of(Composition.ofPrinted(water, protein, fat, carbohydrate, ash), species, catalog);
-        } catch (IllegalArgumentException e) {
-            if (!String.valueOf(e.getMessage()).contains("NaN")) {
-                node.problem("water", String.valueOf(e.getMessage()));
-            }
+        double sum = water + protein + fat + carbohydrate + ash;
+        if (!Double.isFinite(sum)) {
             return placeholder;
         }
+        if (!(Composition.LOWEST_PRINTED_SUM <= sum && sum <= Composition.HIGHEST_PRINTED_SUM)) {
+            node.problem(
+                    "water",
+                    "The parts of the meat add up to " + QuantityFormat.percent(sum)
+                            + ", expected from 97 % to 103 %; check water, protein, fat, carbohydrate and ash.");
+            return placeholder;
+        }
+        return MeatModel.of(Composition.ofPrinted(water, protein, fat, carbohydrate, ash), species, catalog);
     }
 
     private static FirstOrderKill readOrganism(Node node) {
@@ -157,6 +167,17 @@ public record SimulationFile(
         boolean field = node.get().findFlag("field").orElse(false);
         int layers = node.get().findInteger("layers", 8, 2000).orElse(0);
         return new SimulationOutput(Double.isFinite(every) ? every : 60, field, layers % 2 == 0 ? layers : layers + 1);
+    }
+
+    private static void requireFewSamples(Node root, List<Stage> stages, SimulationOutput output) {
+        double whole = stages.stream().mapToDouble(Stage::duration).sum();
+        if (!(whole / output.every() <= MOST_SAMPLES)) {
+            root.problem(
+                    "output",
+                    "Got " + QuantityFormat.time(whole) + " of stages with a sample every "
+                            + QuantityFormat.time(output.every())
+                            + ", expected at most 100000 samples; make every longer.");
+        }
     }
 
     private static Piece piece(MeatModel meat, Shape shape, double start, double salt, Constants constants) {

@@ -36,6 +36,9 @@ final class StageReader {
     private static final double PARTITION = 0.95;
     private static final String LONGEST = "30 d";
 
+    /** Top of the range of the saturation equation [K], rounded down. */
+    private static final double HOTTEST_SATURATED = 640;
+
     private enum Kind {
         SOAK,
         SOAK_OUT,
@@ -64,9 +67,6 @@ final class StageReader {
     List<Stage> read(Node root) {
         List<Stage> stages = new ArrayList<>();
         List<Node> nodes = root.list("stages");
-        if (nodes.isEmpty() && root.has("stages")) {
-            root.problem("stages", "there must be at least one stage.");
-        }
         for (Node node : nodes) {
             stages.add(stage(node));
         }
@@ -83,24 +83,13 @@ final class StageReader {
         SaltExchange salt = salt(node, kind);
         List<FaceCondition> faces = faces(node, kind);
         StopRule stop = until(node);
-        double time = time(node, stop);
+        double time = time(node);
         return new Stage(name, faces, salt, time, stop);
     }
 
-    private static double time(Node node, StopRule stop) {
-        OptionalDouble time = node.findQuantityInRange("time", Dimension.TIME, "1 s", LONGEST);
-        OptionalDouble atMost = node.findQuantityInRange("at_most", Dimension.TIME, "1 s", LONGEST);
-        if (time.isPresent() && atMost.isPresent()) {
-            node.problem("at_most", "a stage has a time or an at_most, not both; leave one out.");
-        }
-        if (time.isEmpty() && atMost.isEmpty()) {
-            node.problem(
-                    "time",
-                    stop.kind() == StopRule.Kind.NEVER
-                            ? "is missing; write how long the stage lasts, such as time: 15 min."
-                            : "is missing; write how long to wait at most, such as at_most: 3 h.");
-        }
-        double value = time.orElse(atMost.orElse(60));
+    private static double time(Node node) {
+        Optional<String> key = node.oneOf("time", "at_most");
+        double value = key.isPresent() ? node.quantityInRange(key.get(), Dimension.TIME, "1 s", LONGEST) : 60;
         return Double.isFinite(value) ? value : 60;
     }
 
@@ -132,8 +121,8 @@ final class StageReader {
         if (rules.size() != 1) {
             node.problem(
                     "until",
-                    "must hold exactly one of core, core_below, surface, mean_salt, core_salt, log_reduction; it holds "
-                            + rules.size() + ".");
+                    "Got " + rules.size() + " goals, expected one of core, core_below, surface, mean_salt, core_salt or"
+                            + " log_reduction; keep one.");
             return StopRule.NEVER;
         }
         return rules.get(0);
@@ -154,29 +143,12 @@ final class StageReader {
 
     private static SaltStrength strength(Node node) {
         double cold = SimulationFile.coldRoom();
-        SaltStrength strength =
-                node.parsed("strength", Words.STRENGTH_FORMS, text -> Words.strength(text, cold), new SaltStrength(0));
-        double saturated = SaltSolubility.saturation(cold);
-        if (strength.saltFraction() > saturated) {
-            node.problem(
-                    "strength",
-                    String.format(
-                            Locale.ROOT,
-                            "%.1f %% of solution is above saturation: water at 4 °C holds at most %.1f %% of the solution.",
-                            100 * strength.saltFraction(),
-                            100 * saturated));
-            return new SaltStrength(0.06);
-        }
-        return strength;
+        return node.parsed("strength", Words.STRENGTH_FORMS, text -> Words.strength(text, cold), new SaltStrength(0));
     }
 
     private SaltExchange bath(Node node, SaltStrength strength) {
-        double ratio =
-                node.findParsed("solution", "2 kg per kg meat", Words::perMeat).orElse(1.0);
-        if (!(ratio >= 0.05 && ratio <= 10_000)) {
-            node.problem("solution", "must be between 0.05 and 10000 kg per kg meat.");
-            ratio = 1;
-        }
+        double ratio = node.findParsed("solution", "2 kg per kg meat", text -> Words.perMeat(text, 0.05, 10_000))
+                .orElse(1.0);
         SaltSource.Swelling swelling = waterFixed
                 ? SaltSource.Swelling.NONE
                 : NetMassGain.load().swelling(meat.composition().water(), meat.nativeSalt(), PARTITION, 0);
@@ -197,7 +169,9 @@ final class StageReader {
         Optional<Node> second = node.findChild("second_face");
         OptionalDouble turn = node.findQuantityInRange("turn_every", Dimension.TIME, "5 s", "1 d");
         if (second.isEmpty()) {
-            turn.ifPresent(t -> node.problem("turn_every", "needs a second_face to turn to."));
+            turn.ifPresent(t -> node.problem(
+                    "turn_every",
+                    "Got a turn without a second_face, expected one to turn to; add it or remove the turn."));
             return List.of(first);
         }
         FaceCondition other = face(second.get(), kind);
@@ -222,13 +196,13 @@ final class StageReader {
     }
 
     private List<FaceCondition> appliance(Node node) {
-        String id = node.text("appliance");
+        String id = node.parsed("appliance", Words.AN_APPLIANCE, text -> text, "");
         Optional<Appliance> appliance = catalog.appliances().find(id);
         if (appliance.isEmpty()) {
             List<String> near = catalog.appliances().nearest(id, 3).stream()
                     .map(Appliance::id)
                     .toList();
-            node.problem("appliance", "no appliance \"" + id + "\"; nearest are " + String.join(", ", near) + ".");
+            node.problem("appliance", Words.unknown(id, Words.AN_APPLIANCE, near, SimulationFile.LIST_APPLIANCES));
         }
         double usual = appliance.map(a -> a.temperature().typical()).orElse(293.0);
         double setting = node.findQuantityInRange("setting", Dimension.TEMPERATURE, "-30 °C", "400 °C")
@@ -247,8 +221,7 @@ final class StageReader {
                 .orElse(liquid ? LIQUID_COEFFICIENT : AIR_COEFFICIENT);
         double emissivity = node.findNumber("emissivity", 0, 1).orElse(liquid ? 0 : 0.9);
         double wet = liquid ? 0 : wetShare(node);
-        double temperature = medium.at(0);
-        double vapor = vaporPressure(node, temperature);
+        double vapor = liquid ? 0 : vaporPressure(node, medium.at(0));
         if (!Double.isFinite(coefficient + emissivity + wet + vapor)) {
             return FaceCondition.convection(293, 10);
         }
@@ -261,29 +234,53 @@ final class StageReader {
                     return switch (word) {
                         case "off", "no", "false" -> 0.0;
                         case "on", "yes", "true" -> USUAL_WET_SHARE;
-                        default -> QuantityParser.parse(text, Dimension.FRACTION);
+                        default -> share(text);
                     };
                 })
-                .map(share -> {
-                    if (share > 1) {
-                        node.problem("evaporation", "the wet share must be between 0 % and 100 %.");
-                        return 1.0;
-                    }
-                    return share;
-                })
                 .orElse(USUAL_WET_SHARE);
+    }
+
+    private static double share(String text) {
+        double share = QuantityParser.parse(text, Dimension.FRACTION);
+        if (!(share <= 1)) {
+            throw new IllegalArgumentException(
+                    "Got \"" + text + "\", expected off, on or a wet share from 0 % to 100 %; check the number.");
+        }
+        return share;
     }
 
     private double vaporPressure(Node node, double temperature) {
         OptionalDouble given = node.findQuantityInRange("vapor_pressure", Dimension.PRESSURE, "0 Pa", "60 kPa");
         OptionalDouble humidity = node.findQuantityInRange("humidity", Dimension.FRACTION, "0 %", "100 %");
+        double saturated = IapwsIf97Saturation.pressure(Math.min(Math.max(temperature, 273.16), HOTTEST_SATURATED));
+        if (given.isPresent() && humidity.isPresent()) {
+            node.problem("humidity", "Got a vapor_pressure and a humidity, expected one of them; remove the other.");
+        }
         if (given.isPresent()) {
-            return given.getAsDouble();
+            return requireVapor(node, "vapor_pressure", given.getAsDouble());
         }
-        if (humidity.isPresent() && temperature < 373) {
-            return humidity.getAsDouble() * IapwsIf97Saturation.pressure(Math.max(temperature, 273.16));
+        if (humidity.isPresent()) {
+            return requireVapor(node, "humidity", humidity.getAsDouble() * saturated);
         }
-        return Math.min(1500, 0.5 * IapwsIf97Saturation.pressure(Math.max(Math.min(temperature, 373), 273.16)));
+        return Math.min(1500, 0.5 * saturated);
+    }
+
+    /** Air must remain beside the vapor: the evaporation relation has no value in pure steam. */
+    private double requireVapor(Node node, String key, double vapor) {
+        double most = Math.min(60_000, 0.9 * pressure);
+        if (Double.isFinite(vapor) && vapor > most) {
+            node.problem(
+                    key,
+                    String.format(
+                            Locale.ROOT,
+                            "Got %.1f kPa of vapor in the medium, expected at most %.1f kPa of the air's %.1f kPa;"
+                                    + " lower it or name an appliance that steams.",
+                            vapor / 1000,
+                            most / 1000,
+                            pressure / 1000));
+            return most;
+        }
+        return vapor;
     }
 
     private static TimeProfile medium(Node node, String key) {

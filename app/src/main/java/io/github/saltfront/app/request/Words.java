@@ -1,9 +1,16 @@
 package io.github.saltfront.app.request;
 
+import io.github.saltfront.matter.RogersPitzer1982;
+import io.github.saltfront.matter.SaltSolubility;
 import io.github.saltfront.matter.SaltStrength;
 import io.github.saltfront.units.Dimension;
+import io.github.saltfront.units.QuantityFormat;
 import io.github.saltfront.units.QuantityParser;
+import io.github.saltfront.units.Temperature;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -19,47 +26,106 @@ final class Words {
 
     private Words() {}
 
+    /** What is expected of a cut, for messages. */
+    static final String A_CUT = "a cut of the catalog";
+
+    /** What is expected of an appliance, for messages. */
+    static final String AN_APPLIANCE = "an appliance of the catalog";
+
     /** Forms of a strength, for messages. */
     static final String STRENGTH_FORMS = "\"6 % of solution\", \"6 % of water\" or \"60 g per liter of water\"";
 
     /**
-     * Reads the strength of a brine with its basis.
+     * Reads the strength of a brine with its basis, up to saturation.
      *
      * @param text such as {@code 6 % of solution}
      * @param temperature temperature of the brine [K], for a basis by volume
      * @return the strength
-     * @throws IllegalArgumentException if the basis is missing or the number is out of range
+     * @throws IllegalArgumentException if the basis is missing, the number cannot be read or the water cannot hold the salt
      */
     static SaltStrength strength(String text, double temperature) {
+        double saturated = SaltSolubility.saturation(temperature);
+        double perWater = saltPerWater(text, temperature);
+        // a basis by volume is checked in the core, in SI; this says it in the user's words first
+        if (!(perWater / (1 + perWater) <= saturated)) {
+            throw new IllegalArgumentException(String.format(
+                    Locale.ROOT,
+                    "Got \"%s\", expected at most saturation: water at %.0f °C holds %.1f %% salt of the solution,"
+                            + " that is %.1f %% of the water; use less salt.",
+                    text,
+                    Temperature.toCelsius(temperature),
+                    100 * saturated,
+                    100 * saturated / (1 - saturated)));
+        }
+        return SaltStrength.ofSaltPerWater(perWater);
+    }
+
+    /** Salt per mass of water [kg/kg]; beyond saturation any value that is. */
+    private static double saltPerWater(String text, double temperature) {
         Matcher byMass = STRENGTH.matcher(text.strip());
         if (byMass.matches()) {
             double fraction = QuantityParser.parse(byMass.group("amount").strip(), Dimension.FRACTION);
-            return byMass.group("basis").toLowerCase(Locale.ROOT).equals("water")
-                    ? SaltStrength.ofSaltPerWater(fraction)
-                    : new SaltStrength(fraction);
+            boolean ofWater = byMass.group("basis").toLowerCase(Locale.ROOT).equals("water");
+            return ofWater ? fraction : fraction < 1 ? fraction / (1 - fraction) : Double.POSITIVE_INFINITY;
         }
         Matcher byVolume = PER_LITER.matcher(text.strip());
         if (byVolume.matches()) {
             double perCubicMeter = QuantityParser.parse(byVolume.group("mass").strip(), Dimension.MASS) * 1000;
             boolean ofSolution = "solution".equalsIgnoreCase(byVolume.group("basis"));
-            return ofSolution
+            if (!ofSolution) {
+                return perCubicMeter / RogersPitzer1982.waterDensity(temperature);
+            }
+            double saturated = SaltSolubility.saturation(temperature);
+            return perCubicMeter <= saturated * RogersPitzer1982.density(temperature, saturated)
                     ? SaltStrength.ofSaltPerSolutionVolume(perCubicMeter, temperature)
-                    : SaltStrength.ofSaltPerWaterVolume(perCubicMeter, temperature);
+                            .saltPerWater()
+                    : Double.POSITIVE_INFINITY;
         }
-        throw new IllegalArgumentException("\"" + text + "\" does not say of what; write " + STRENGTH_FORMS + ".");
+        throw new IllegalArgumentException(
+                "Got \"" + text + "\", expected a strength that says of what; write " + STRENGTH_FORMS + ".");
     }
 
     /**
      * Reads a mass per mass of meat.
      *
      * @param text such as {@code 2 kg per kg meat}
+     * @param low lowest ratio [kg/kg]
+     * @param high highest ratio [kg/kg]
      * @return ratio [kg/kg]
+     * @throws IllegalArgumentException if the text is no such ratio or out of range
      */
-    static double perMeat(String text) {
+    static double perMeat(String text, double low, double high) {
         Matcher matcher = PER_MEAT.matcher(text.strip());
-        if (matcher.matches()) {
-            return Double.parseDouble(matcher.group("ratio").strip());
+        if (!matcher.matches()) {
+            throw new IllegalArgumentException(
+                    "Got \"" + text + "\", expected an amount per meat; write it as 2 kg per kg meat.");
         }
-        throw new IllegalArgumentException("\"" + text + "\" is no amount per meat; write it as 2 kg per kg meat.");
+        double ratio = QuantityParser.parse(matcher.group("ratio").strip() + " kg", Dimension.MASS);
+        if (!(low <= ratio && ratio <= high)) {
+            throw new IllegalArgumentException(
+                    "Got \"" + text + "\", expected from " + QuantityFormat.significant(low, 3) + " to "
+                            + QuantityFormat.significant(high, 3) + " kg per kg meat; check the amount.");
+        }
+        return ratio;
+    }
+
+    /** Returns two choices in this order, which a map without order would show in another order each time. */
+    static <T> Map<String, T> choices(String first, T a, String second, T b) {
+        Map<String, T> choices = new LinkedHashMap<>();
+        choices.put(first, a);
+        choices.put(second, b);
+        return choices;
+    }
+
+    /** Begins a message of the core with a capital, as all messages about a file do. */
+    static String sentence(IllegalArgumentException e) {
+        String message = String.valueOf(e.getMessage());
+        return Character.toUpperCase(message.charAt(0)) + message.substring(1);
+    }
+
+    /** Names what was not found and what is nearest, for a message. */
+    static String unknown(String got, String what, List<String> nearest, String fix) {
+        String near = nearest.isEmpty() ? "" : "; nearest are " + String.join(", ", nearest);
+        return "Got \"" + got + "\", expected " + what + near + ". " + fix;
     }
 }
