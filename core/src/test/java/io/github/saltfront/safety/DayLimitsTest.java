@@ -98,7 +98,7 @@ class DayLimitsTest {
         assertThat(cooled).extracting(LimitCheck::outcome).containsOnly(Outcome.PASS);
         // the clock starts with the outside at 1.2 h and stops with the middle at 2.96 h
         assertThat(cooled.get(0).measured()).isEqualTo(1.76 * HOUR, within(60.0));
-        TemperatureHistory late = history(0, 4, 1, 70, 1.5, 57.3, 3.5, 20, 7, 4);
+        TemperatureHistory late = history(0, 4, 1, 70, 1.5, 57.3, 4, 20, 7, 4);
         assertThat(day(late, late, 0, 1).after().get(0).outcome()).isEqualTo(Outcome.FAIL);
     }
 

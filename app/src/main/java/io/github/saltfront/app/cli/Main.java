@@ -13,6 +13,7 @@ import picocli.CommandLine.Command;
             SimulateCommand.class,
             BrineCommand.class,
             LethalityCommand.class,
+            CoolCommand.class,
             CatalogCommand.class,
         },
         description = "Salt, water, heat and kill in one piece of meat through one day.")
