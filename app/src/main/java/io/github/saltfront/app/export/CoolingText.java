@@ -16,6 +16,8 @@ public final class CoolingText {
     static final String PROOF = "A prediction is not proof: measure the middle at 2 h and at 6 h. If a limit is missed,"
             + " discard; do not taste. Local code comes first.";
 
+    private static final double MOST_DECADES = 3;
+
     private final CoolingAdvice advice;
     private final StringBuilder text = new StringBuilder();
 
@@ -64,12 +66,7 @@ public final class CoolingText {
                 "likely",
                 "to 21 °C in " + time(advice.typical().timeToFirst()) + ", to 5 °C in "
                         + time(advice.typical().timeToTotal()) + "; this decides nothing");
-        row(
-                "growth",
-                String.format(
-                        Locale.ROOT,
-                        "Clostridium perfringens at most %.1f decades (no lag); this decides nothing",
-                        asked.growth()));
+        row("growth", "Clostridium perfringens " + growth(asked.growth()) + " (no lag); this decides nothing");
         line(PROOF);
         changes();
         keeping();
@@ -81,6 +78,13 @@ public final class CoolingText {
                 name,
                 time(taken) + ", at most " + QuantityFormat.time(check.limit()) + ": "
                         + (check.outcome() == LimitCheck.Outcome.PASS ? "kept" : "BROKEN"));
+    }
+
+    /** A model without lag is an upper bound; beyond a few decades its figure is arithmetic. */
+    static String growth(double decades) {
+        return decades > MOST_DECADES
+                ? "could grow by more than 3 decades"
+                : String.format(Locale.ROOT, "could grow by at most %.1f decades", decades);
     }
 
     static String time(OptionalDouble seconds) {
