@@ -41,7 +41,7 @@ public final class DayEnsemble {
     static final Band THICKNESS = new Band(0.90, 1, 1.10);
 
     /** Spread of the conductivity of lean meat about the Levy model [-] (Pham, Willix 1989: within 10 %). */
-    private static final Band CONDUCTIVITY = new Band(0.93, 1, 1.07);
+    static final Band CONDUCTIVITY = new Band(0.93, 1, 1.07);
 
     /** Spread of the start temperature, half width of the 90 % band [K]; estimate: a home refrigerator. */
     private static final double START_SPREAD = 2;

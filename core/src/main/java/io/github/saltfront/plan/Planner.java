@@ -169,7 +169,7 @@ public final class Planner {
             meeting += rule.consumerMinimum().isMetBy(history) ? 1 : 0;
             comeUp &= OfficialLimits.comeUp(history).outcome() != LimitCheck.Outcome.FAIL;
         }
-        return new PredictedKill(low, meeting >= SAFE_SHARE * days.size(), true, comeUp);
+        return new PredictedKill(low, meeting >= SAFE_SHARE * days.size(), true, comeUp, true);
     }
 
     private Plan.Result result(List<MemberDay> days) {

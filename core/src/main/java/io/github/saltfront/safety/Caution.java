@@ -77,7 +77,8 @@ public record Caution(String id, String text, boolean cannotBeSwitchedOff) {
                         || rule.meat() == Meat.TENDERIZED_OR_INJECTED
                         || rule.meat() == Meat.MIXED_WITH_POULTRY;
             case PROFESSIONAL -> rule.kitchen() == Kitchen.PROFESSIONAL;
-            case DRY_HEAT, SALTED, BRINED, SLOW_COME_UP, COOLING -> false;
+            case SALTED -> rule.salted();
+            case DRY_HEAT, BRINED, SLOW_COME_UP, COOLING -> false;
         };
     }
 }

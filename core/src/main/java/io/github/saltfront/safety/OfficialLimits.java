@@ -53,7 +53,20 @@ public final class OfficialLimits {
      * @return both findings, first step first
      */
     public static List<LimitCheck> cooling(TemperatureHistory history) {
-        return List.of(fall(Limit.get("cooling-first"), history), fall(Limit.get("cooling-total"), history));
+        return cooling(history, history);
+    }
+
+    /**
+     * Checks cooling of a piece that is not equally warm throughout, by the same limits read strictly: the clocks start when its
+     * outside falls through 135 F and stop when its warmest spot has arrived.
+     *
+     * @param outside temperature of the outside
+     * @param warmest temperature of the warmest spot
+     * @return both findings, first step first
+     */
+    public static List<LimitCheck> cooling(TemperatureHistory outside, TemperatureHistory warmest) {
+        return List.of(
+                fall(Limit.get("cooling-first"), outside, warmest), fall(Limit.get("cooling-total"), outside, warmest));
     }
 
     /**
@@ -64,7 +77,8 @@ public final class OfficialLimits {
      */
     public static List<LimitCheck> plantCooling(TemperatureHistory history) {
         return List.of(
-                fall(Limit.get("plant-cooling-first"), history), fall(Limit.get("plant-cooling-second"), history));
+                fall(Limit.get("plant-cooling-first"), history, history),
+                fall(Limit.get("plant-cooling-second"), history, history));
     }
 
     /**
@@ -130,11 +144,11 @@ public final class OfficialLimits {
         return limit.finding(seconds > limit.seconds ? Outcome.FAIL : Outcome.PASS, seconds);
     }
 
-    private static LimitCheck fall(Limit limit, TemperatureHistory history) {
+    private static LimitCheck fall(Limit limit, TemperatureHistory outside, TemperatureHistory history) {
         double last = history.time(history.size() - 1);
-        double start = Crossings.lastDown(history, limit.from);
+        double start = Crossings.lastDown(outside, limit.from);
         boolean startSeen = start > Double.NEGATIVE_INFINITY;
-        double from = startSeen ? start : history.time(0);
+        double from = startSeen ? start : outside.time(0);
         double end = Crossings.lastDown(history, limit.to);
         boolean alreadyCold = end == Double.NEGATIVE_INFINITY && history.temperature(history.size() - 1) <= limit.to;
         boolean arrived = !alreadyCold && history.temperature(history.size() - 1) <= limit.to && end >= from;
@@ -175,6 +189,7 @@ public final class OfficialLimits {
                     id,
                     outcome,
                     taken,
+                    seconds,
                     String.format(
                             Locale.ROOT,
                             "%s, %.0f to %.0f °C: %s; took %.1f h, at most %.1f h",
@@ -190,6 +205,7 @@ public final class OfficialLimits {
             return new LimitCheck(
                     id,
                     kept ? Outcome.PASS : Outcome.FAIL,
+                    0,
                     0,
                     String.format(
                             Locale.ROOT,

@@ -10,15 +10,17 @@ import java.util.OptionalDouble;
  * @param consumerMinimumMet whether the worst cell meets the consumer minimum
  * @param surfaceIncluded whether the surface was among the cells, which it must be
  * @param comeUpKept whether the core warms through 50-130 F within the official time
+ * @param coldBefore whether it is kept cold, or warm for no longer than allowed, before the heat
  */
-public record PredictedKill(double holdShare, boolean consumerMinimumMet, boolean surfaceIncluded, boolean comeUpKept) {
+public record PredictedKill(
+        double holdShare, boolean consumerMinimumMet, boolean surfaceIncluded, boolean comeUpKept, boolean coldBefore) {
     /** Checks the share. */
     public PredictedKill {
         Checks.requireInRange("share of the hold", holdShare, 0, Double.MAX_VALUE, "-");
     }
 
     /**
-     * Evaluates the history of the worst place.
+     * Evaluates the history of the worst place from the start of the heat on.
      *
      * @param rule the rule, for its table and minimum
      * @param worst temperature of the worst place at the lower end of the uncertainty
@@ -30,7 +32,8 @@ public record PredictedKill(double holdShare, boolean consumerMinimumMet, boolea
                 Lethality.of(rule.holdTable(), worst).share(),
                 rule.consumerMinimum().isMetBy(worst),
                 surfaceIncluded,
-                OfficialLimits.comeUp(worst).outcome() != LimitCheck.Outcome.FAIL);
+                OfficialLimits.comeUp(worst).outcome() != LimitCheck.Outcome.FAIL,
+                true);
     }
 
     Evidence evidence(SafetyRule rule) {

@@ -11,15 +11,18 @@ import java.util.OptionalDouble;
  *
  * <p>A kill is complete by either of two official routes: the hold of {@link #holdTable}, or the {@link #consumerMinimum}. Vulnerable
  * guests leave only the second. Meat that is not intact earns nothing below 145 F (62.8 deg C), the lowest row of the
- * food code for its class, though its times are those of the stricter guideline.
+ * food code for its class, though its times are those of the stricter guideline. Salted meat needs longer holds below 64 deg C
+ * ({@link HoldTable#lengthenedForSalt}); that is our allowance on top of the official table.
  *
  * @param meat what is cooked
  * @param fatFraction fat in the raw meat [kg/kg], 0-1, matters for poultry; empty if not known
  * @param vulnerableGuests whether a pregnant woman, a small child, an old person or anyone with weak immunity eats
  * @param kitchen whose kitchen it is
+ * @param salted whether salt, brine or marinade went in
  * @see "fsis2021 pp. 19, 35-39; fsis2025; wac2022, 246-215-03400"
  */
-public record SafetyRule(Meat meat, OptionalDouble fatFraction, boolean vulnerableGuests, Kitchen kitchen) {
+public record SafetyRule(
+        Meat meat, OptionalDouble fatFraction, boolean vulnerableGuests, Kitchen kitchen, boolean salted) {
     private static final double LOWEST_FOR_NON_INTACT = Temperature.fromFahrenheit(145);
 
     /** Checks the fat. */
@@ -28,11 +31,42 @@ public record SafetyRule(Meat meat, OptionalDouble fatFraction, boolean vulnerab
     }
 
     /**
-     * Returns the hold table that applies.
+     * Creates the rule for meat without added salt.
+     *
+     * @param meat what is cooked
+     * @param fatFraction fat in the raw meat [kg/kg], 0-1; empty if not known
+     * @param vulnerableGuests whether anyone at risk eats
+     * @param kitchen whose kitchen it is
+     */
+    public SafetyRule(Meat meat, OptionalDouble fatFraction, boolean vulnerableGuests, Kitchen kitchen) {
+        this(meat, fatFraction, vulnerableGuests, kitchen, false);
+    }
+
+    /**
+     * Returns the same rule for salted meat.
+     *
+     * @param salt whether salt, brine or marinade went in
+     * @return the rule
+     */
+    public SafetyRule withSalt(boolean salt) {
+        return new SafetyRule(meat, fatFraction, vulnerableGuests, kitchen, salt);
+    }
+
+    /**
+     * Returns the hold table that applies: the official one, with our allowance for salt if the meat is salted.
      *
      * @return the table
      */
     public HoldTable holdTable() {
+        return salted ? officialTable().lengthenedForSalt() : officialTable();
+    }
+
+    /**
+     * Returns the official hold table, which knows no salt.
+     *
+     * @return the table
+     */
+    public HoldTable officialTable() {
         if (meat.bird().isPresent()) {
             return HoldTable.poultry(meat.bird().get(), fatFraction);
         }
@@ -87,6 +121,10 @@ public record SafetyRule(Meat meat, OptionalDouble fatFraction, boolean vulnerab
         }
         if (!predicted.comeUpKept()) {
             return new NotMet(this, evidence, List.of("warming up takes longer than the official 6 h"), false);
+        }
+        if (!predicted.coldBefore()) {
+            return new NotMet(
+                    this, evidence, List.of("before the heat it is warm for longer than officially allowed"), false);
         }
         if (evidence.meets(this)) {
             return new PredictedMet(this, evidence);

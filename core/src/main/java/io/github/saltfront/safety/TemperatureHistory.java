@@ -1,6 +1,7 @@
 package io.github.saltfront.safety;
 
 import io.github.saltfront.units.Checks;
+import java.util.Arrays;
 
 /**
  * Temperature of one place over time, linear between its points. Immutable.
@@ -77,6 +78,37 @@ public final class TemperatureHistory {
      */
     public double temperature(int index) {
         return temperatures[index];
+    }
+
+    /**
+     * Returns the part of the curve between two times, by straight lines at its ends.
+     *
+     * @param from start [s], not before that of the curve
+     * @param to end [s], after the start and not after that of the curve
+     * @return the part
+     */
+    public TemperatureHistory between(double from, double to) {
+        Checks.require(
+                times[0] <= from && from < to && to <= times[times.length - 1],
+                "a part must lie within " + times[0] + " to " + times[times.length - 1] + " s, got " + from + " to "
+                        + to + " s.");
+        double[] inside = Arrays.stream(times).filter(t -> from < t && t < to).toArray();
+        double[] t = new double[inside.length + 2];
+        t[0] = from;
+        t[t.length - 1] = to;
+        System.arraycopy(inside, 0, t, 1, inside.length);
+        return of(t, Arrays.stream(t).map(this::at).toArray());
+    }
+
+    /** Returns the temperature at a time within the curve. */
+    private double at(double time) {
+        int found = Arrays.binarySearch(times, time);
+        if (found >= 0) {
+            return temperatures[found];
+        }
+        int next = -found - 1;
+        double share = (time - times[next - 1]) / (times[next] - times[next - 1]);
+        return (1 - share) * temperatures[next - 1] + share * temperatures[next];
     }
 
     /** Hands the curve over piece by piece. */

@@ -2,6 +2,7 @@ package io.github.saltfront.safety;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import io.github.saltfront.units.Temperature;
 import java.lang.reflect.Modifier;
@@ -163,7 +164,7 @@ class VerdictTest {
 
     @Test
     void aPredictionIsNeverShownByMeasurement() {
-        PredictedVerdict verdict = CHICKEN.judge(new PredictedKill(50, true, true, true));
+        PredictedVerdict verdict = CHICKEN.judge(new PredictedKill(50, true, true, true, true));
         assertThat(verdict).isInstanceOf(PredictedMet.class);
         assertThat(verdict.headline()).contains("not proof");
         assertThat(verdict.isMet()).isTrue();
@@ -178,18 +179,61 @@ class VerdictTest {
 
     @Test
     void predictionsFollowTheSameRoutes() {
-        assertThat(CHICKEN.judge(new PredictedKill(1, false, true, true))).isInstanceOf(PredictedMet.class);
-        assertThat(CHICKEN.judge(new PredictedKill(0.99, false, true, true))).isInstanceOf(NotMet.class);
-        assertThat(CHICKEN.judge(new PredictedKill(0, true, true, true))).isInstanceOf(PredictedMet.class);
-        assertThat(CHICKEN_FOR_VULNERABLE.judge(new PredictedKill(9, false, true, true)))
+        assertThat(CHICKEN.judge(new PredictedKill(1, false, true, true, true))).isInstanceOf(PredictedMet.class);
+        assertThat(CHICKEN.judge(new PredictedKill(0.99, false, true, true, true)))
                 .isInstanceOf(NotMet.class);
-        assertThat(CHICKEN.judge(new PredictedKill(9, true, true, false)).headline())
+        assertThat(CHICKEN.judge(new PredictedKill(0, true, true, true, true))).isInstanceOf(PredictedMet.class);
+        assertThat(CHICKEN_FOR_VULNERABLE.judge(new PredictedKill(9, false, true, true, true)))
+                .isInstanceOf(NotMet.class);
+        assertThat(CHICKEN.judge(new PredictedKill(9, true, true, false, true)).headline())
                 .contains("does not mend it");
     }
 
     @Test
+    void aPieceThatWasWarmBeforeTheHeatIsNotMendedByIt() {
+        PredictedVerdict verdict = CHICKEN.judge(new PredictedKill(9, true, true, true, false));
+        assertThat(verdict).isInstanceOf(NotMet.class);
+        assertThat(verdict.headline()).contains("does not mend it");
+        assertThat(verdict.reasons().get(0)).contains("before the heat");
+    }
+
+    @Test
+    void saltedMeatNeedsALongerHoldBelow64Degrees() {
+        SafetyRule salted = CHICKEN.withSalt(true);
+        double cold = Temperature.fromFahrenheit(140);
+        double hot = Temperature.fromFahrenheit(148);
+        double official = CHICKEN.holdTable().requiredHold(cold).orElseThrow();
+        assertThat(salted.holdTable().requiredHold(cold).orElseThrow()).isEqualTo(2.45 * official, within(1e-6));
+        assertThat(salted.officialTable().requiredHold(cold).orElseThrow()).isEqualTo(official);
+        assertThat(salted.holdTable().requiredHold(hot))
+                .isEqualTo(CHICKEN.holdTable().requiredHold(hot));
+        assertThat(salted.holdTable().title()).contains("for salt").contains("our allowance");
+        assertThat(CHICKEN.holdTable().title()).doesNotContain("salt");
+        assertThat(salted.withSalt(false)).isEqualTo(CHICKEN);
+        // a record that is just enough without salt is not enough with it
+        TemperatureHistory justEnough = TemperatureHistory.of(new double[] {0, official}, new double[] {cold, cold});
+        assertThat(CHICKEN.judge(PredictedKill.along(CHICKEN, justEnough, true)).isMet())
+                .isTrue();
+        assertThat(salted.judge(PredictedKill.along(salted, justEnough, true)).isMet())
+                .isFalse();
+    }
+
+    @ParameterizedTest
+    @EnumSource(Meat.class)
+    void theAllowanceForSaltNeverShortensAHold(Meat meat) {
+        SafetyRule rule = new SafetyRule(meat, OptionalDouble.empty(), false, Kitchen.HOME);
+        HoldTable salted = rule.withSalt(true).holdTable();
+        for (double celsius = 50; celsius < 80; celsius += 0.1) {
+            double kelvin = Temperature.fromCelsius(celsius);
+            assertThat(salted.rate(kelvin)).isLessThanOrEqualTo(rule.holdTable().rate(kelvin));
+        }
+        assertThat(salted.lowestTemperature()).isEqualTo(rule.holdTable().lowestTemperature());
+        assertThat(salted.instantTemperature()).isEqualTo(rule.holdTable().instantTemperature());
+    }
+
+    @Test
     void aPredictionWithoutTheSurfaceCannotTell() {
-        PredictedVerdict verdict = CHICKEN.judge(new PredictedKill(9, true, false, true));
+        PredictedVerdict verdict = CHICKEN.judge(new PredictedKill(9, true, false, true, true));
         assertThat(verdict).isInstanceOf(CannotTell.class);
         assertThat(verdict.reasons().get(0)).startsWith("the surface");
     }
@@ -207,7 +251,7 @@ class VerdictTest {
         TemperatureHistory slow = TemperatureHistory.of(
                 new double[] {0, 36_000, 37_000}, new double[] {Temperature.fromCelsius(4), hot, hot});
         assertThat(PredictedKill.along(CHICKEN, slow, true).comeUpKept()).isFalse();
-        assertThatThrownBy(() -> new PredictedKill(Double.NaN, true, true, true))
+        assertThatThrownBy(() -> new PredictedKill(Double.NaN, true, true, true, true))
                 .hasMessageContaining("share of the hold");
     }
 
@@ -298,8 +342,8 @@ class VerdictTest {
             for (Verdict verdict : java.util.List.<Verdict>of(
                     judge(rule, cook(75, 10)),
                     judge(rule, cook(50, 10)),
-                    rule.judge(new PredictedKill(9, true, true, true)),
-                    rule.judge(new PredictedKill(9, true, false, true)))) {
+                    rule.judge(new PredictedKill(9, true, true, true, true)),
+                    rule.judge(new PredictedKill(9, true, false, true, true)))) {
                 assertThat(verdict.headline() + verdict.kitchenNote() + verdict.reasons())
                         .doesNotContainIgnoringCase("safe");
             }
@@ -338,6 +382,6 @@ class VerdictTest {
         var all = Caution.select(CHICKEN, EnumSet.allOf(Caution.Situation.class));
         assertThat(all).hasSize(14).allMatch(c -> c.text().length() <= 120);
         assertThat(all.stream().dropWhile(Caution::cannotBeSwitchedOff)).noneMatch(Caution::cannotBeSwitchedOff);
-        assertThat(all).filteredOn(Caution::cannotBeSwitchedOff).hasSize(9);
+        assertThat(all).filteredOn(Caution::cannotBeSwitchedOff).hasSize(10);
     }
 }

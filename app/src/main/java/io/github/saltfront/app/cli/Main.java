@@ -15,6 +15,7 @@ import picocli.CommandLine.Spec;
             SimulateCommand.class,
             BrineCommand.class,
             LethalityCommand.class,
+            CoolCommand.class,
             CatalogCommand.class,
             SchemaCommand.class,
         },
