@@ -8,11 +8,13 @@ import io.github.saltfront.catalog.Cut;
 import io.github.saltfront.catalog.SaltForm;
 import io.github.saltfront.matter.SaltSolubility;
 import io.github.saltfront.matter.SaltStrength;
+import io.github.saltfront.plan.HandlingCaution;
 import io.github.saltfront.plan.MeatModel;
 import io.github.saltfront.plan.PieceShape;
 import io.github.saltfront.plan.Request;
 import io.github.saltfront.plan.Request.Assumption;
 import io.github.saltfront.plan.Request.Treatment;
+import io.github.saltfront.plan.SaltedAlready;
 import io.github.saltfront.safety.Kitchen;
 import io.github.saltfront.shape.Shape;
 import io.github.saltfront.units.Dimension;
@@ -33,8 +35,6 @@ import java.util.OptionalDouble;
 
 /** Reads a request for a plan; everything but the cut and the mass has a stated default. */
 public final class PlanFile {
-    private static final double USUAL_WATER_PER_MEAT = 1;
-
     private final Document document;
     private final Catalog catalog;
     private final ZonedDateTime now;
@@ -66,8 +66,9 @@ public final class PlanFile {
         if (root.isGroup("meat")) {
             meat = SimulationFile.ownMeat(root.child("meat"), catalog, meat);
         }
-        Request.Food food = readFood(root, cut, meat);
-        Request.Salting salting = readSalting(root);
+        SaltedAlready label = SaltWishes.readLabel(root, cut, meat.nativeSalt());
+        Request.Food food = readFood(root, cut, meat.labelled(label));
+        Request.Salting salting = readSalting(root, label);
         Request.Cook cook = readCook(root);
         Request.Taste taste = readTaste(root);
         Request.Timing timing = readTiming(root);
@@ -146,7 +147,7 @@ public final class PlanFile {
         }
     }
 
-    private Request.Salting readSalting(Node root) {
+    private Request.Salting readSalting(Node root, SaltedAlready label) {
         SaltForm salt = readSalt(root);
         Optional<Node> node = root.findChild("salting");
         Treatment treatment = Treatment.AUTO;
@@ -164,26 +165,14 @@ public final class PlanFile {
         if (treatment == Treatment.AUTO) {
             assume("salting.treatment", "the program chooses", "not said");
         }
-        readLiquid(root);
-        double ratio = root.findParsed("liquid_per_meat", "1 kg per kg meat", Words::perMeat)
-                .orElseGet(() -> {
-                    assume(
-                            "liquid_per_meat",
-                            "1 kg per kg meat",
-                            "covers pieces in a bowl; common practice, no source");
-                    return USUAL_WATER_PER_MEAT;
-                });
-        if (!(ratio >= 0.2 && ratio <= 20)) {
-            root.problem("liquid_per_meat", "must be between 0.2 and 20 kg per kg meat.");
-            ratio = USUAL_WATER_PER_MEAT;
-        }
+        Request.Liquor liquor = new SaltWishes(catalog, this::assume).readLiquor(root, node, treatment);
         double refrigerator = root.findQuantityInRange("refrigerator", Dimension.TEMPERATURE, "-1 °C", "8 °C")
                 .orElseGet(() -> {
                     assume("refrigerator", "4 °C", "the official limit");
                     return Temperature.fromCelsius(4);
                 });
         return new Request.Salting(
-                treatment, salt, strength, time, ratio, Double.isFinite(refrigerator) ? refrigerator : 277);
+                treatment, salt, strength, time, liquor, Double.isFinite(refrigerator) ? refrigerator : 277, label);
     }
 
     private static OptionalDouble readStrength(Node node) {
@@ -214,6 +203,10 @@ public final class PlanFile {
                     : usual;
         }
         Optional<String> id = root.findText("salt");
+        if (id.isPresent() && HandlingCaution.isCuringSalt(id.get())) {
+            root.problem("salt", HandlingCaution.of("pink-salt").text());
+            return usual;
+        }
         if (id.isEmpty()) {
             assume("salt", usual.name(), "not said; weigh it and the grain does not matter");
             return usual;
@@ -229,19 +222,6 @@ public final class PlanFile {
                             + ". Or give its label: {sodium: 480 mg, serving_teaspoons: 0.25}.");
         }
         return salt.orElse(usual);
-    }
-
-    private void readLiquid(Node root) {
-        Optional<String> liquid = root.findText("liquid");
-        if (liquid.isEmpty()) {
-            assume("liquid", "water", "not said");
-        } else if (!liquid.get().equals("water")) {
-            root.problem(
-                    "liquid",
-                    catalog.liquids().find(liquid.get()).isPresent()
-                            ? "a plan takes water only in this version; the brine command doses other liquids."
-                            : "no liquid \"" + liquid.get() + "\"; a plan takes water.");
-        }
     }
 
     private Request.Cook readCook(Node root) {
@@ -299,7 +279,8 @@ public final class PlanFile {
             node.ifPresent(n -> n.problem("salt", "must be between 0.2 % and 2.5 % of the raw meat."));
             target = usual;
         }
-        return new Request.Taste(target, core);
+        OptionalDouble sodium = node.map(SaltWishes::readSodium).orElse(OptionalDouble.empty());
+        return new Request.Taste(target, core, sodium);
     }
 
     private Request.Timing readTiming(Node root) {
