@@ -143,8 +143,9 @@ public record Plan(
      * @param timeToPeak time from taking it out to the peak [s]
      * @param timeNearTarget time the core stays within 1 K of the target or above after it is out [s]
      * @param rest rest [s]
-     * @param holdShare share of the required hold at the worst place [-]
+     * @param holdShare share of the required hold at the worst place, with the allowance for salt if it is salted [-]
      * @param holdAtTarget required hold at the peak's median [s], if the table has one
+     * @param warmth times in which bacteria grow, against the official limits
      * @param verdict verdict on the lower end
      */
     public record CookPlan(
@@ -158,6 +159,7 @@ public record Plan(
             double rest,
             Interval holdShare,
             Optional<Double> holdAtTarget,
+            WarmTimes warmth,
             PredictedVerdict verdict) {
         /** Copies the list. */
         public CookPlan {

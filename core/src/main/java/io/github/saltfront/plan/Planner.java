@@ -59,7 +59,8 @@ public final class Planner {
                 request.food().meat().safety(),
                 OptionalDouble.of(request.food().meat().composition().fat()),
                 request.guests().vulnerable(),
-                request.guests().kitchen());
+                request.guests().kitchen(),
+                isSalted(request));
         HoldTable table = rule.holdTable();
         settings = SolverSettings.DEFAULT.withTolerances(0.02, 5e-5).withKinetics(table::rate, new KajitaniJuice());
     }
@@ -101,6 +102,15 @@ public final class Planner {
         return new PullSearch(request, rule, stages, ensemble(few), executor).find();
     }
 
+    /** Salt may be in it by the plan, by the program's choice, or from the plant; only a plain "none" is taken for none. */
+    private static boolean isSalted(Request request) {
+        boolean atThePlant = request.food()
+                .cut()
+                .filter(cut -> cut.treatmentClass().equals("enhanced"))
+                .isPresent();
+        return atThePlant || request.salting().treatment() != Request.Treatment.NONE;
+    }
+
     private Plan plan() {
         requireHoldTable();
         CookStages stages = new CookStages(request, rule);
@@ -119,7 +129,7 @@ public final class Planner {
         Plan.CookPlan cooking = cookPlan(days, pull, found, stages);
         Plan.Result result = result(days);
         List<Plan.Step> clock = Clock.steps(request, salting, cooking, stages);
-        return new Plan(request, salting, cooking, result, clock, cautions(salting), MEMBERS, seed);
+        return new Plan(request, salting, cooking, result, clock, cautions(salting, cooking), MEMBERS, seed);
     }
 
     private void requireHoldTable() {
@@ -168,6 +178,7 @@ public final class Planner {
             hold[i] = day.end(CookStages.REST).leastKill();
         }
         Interval peaks = Interval.of(peak);
+        WarmTimes warmth = WarmTimes.of(days);
         OptionalDouble required = rule.holdTable().requiredHold(peaks.median());
         return new Plan.CookPlan(
                 pull,
@@ -180,11 +191,12 @@ public final class Planner {
                 stages.rest(),
                 Interval.of(hold),
                 required.isPresent() ? Optional.of(required.getAsDouble()) : Optional.empty(),
-                rule.judge(predicted(days, hold)));
+                warmth,
+                rule.judge(predicted(days, hold, warmth)));
     }
 
     /** The lower end: the share of the hold that all but a twentieth exceed, and a member near that end for the rest. */
-    private PredictedKill predicted(List<MemberDay> days, double[] hold) {
+    private PredictedKill predicted(List<MemberDay> days, double[] hold, WarmTimes warmth) {
         double[] sorted = hold.clone();
         Arrays.sort(sorted);
         double low = Interval.quantile(sorted, 1 - SAFE_SHARE);
@@ -195,7 +207,12 @@ public final class Planner {
             meeting += rule.consumerMinimum().isMetBy(history) ? 1 : 0;
             comeUp &= OfficialLimits.comeUp(history).outcome() != LimitCheck.Outcome.FAIL;
         }
-        return new PredictedKill(low, meeting >= SAFE_SHARE * days.size(), true, comeUp, true);
+        return new PredictedKill(
+                low,
+                meeting >= SAFE_SHARE * days.size(),
+                true,
+                comeUp,
+                warmth.limits().coldBefore());
     }
 
     private Plan.Result result(List<MemberDay> days) {
@@ -250,7 +267,7 @@ public final class Planner {
                 Math.min(loss.low(), loss.median() - half), loss.median(), Math.max(loss.high(), loss.median() + half));
     }
 
-    private List<Caution> cautions(Plan.SaltPlan salting) {
+    private List<Caution> cautions(Plan.SaltPlan salting, Plan.CookPlan cooking) {
         Set<Caution.Situation> situations = EnumSet.noneOf(Caution.Situation.class);
         if (salting.treatment().isSoak()) {
             situations.add(Caution.Situation.BRINED);
@@ -262,6 +279,10 @@ public final class Planner {
             case AIR, RADIANT -> situations.add(Caution.Situation.DRY_HEAT);
             default -> {}
         }
+        if (cooking.warmth().limits().comeUp().stream().anyMatch(LimitCheck::isNear)) {
+            situations.add(Caution.Situation.SLOW_COME_UP);
+        }
+        situations.add(Caution.Situation.COOLING);
         return Caution.select(rule, situations);
     }
 }

@@ -5,7 +5,7 @@ import io.github.saltfront.plan.Interval;
 import io.github.saltfront.plan.Plan;
 import io.github.saltfront.plan.Request;
 import io.github.saltfront.plan.Sodium;
-import io.github.saltfront.safety.ConsumerMinimum;
+import io.github.saltfront.safety.OfficialLimits;
 import io.github.saltfront.units.Temperature;
 import java.time.format.DateTimeFormatter;
 import java.util.LinkedHashMap;
@@ -71,25 +71,24 @@ public final class PlanJson {
         json.put("time_to_peak_min", interval(cook.timeToPeak(), 1.0 / 60, 0));
         json.put("time_near_target_min", interval(cook.timeNearTarget(), 1.0 / 60, 0));
         json.put("rest_min", cook.rest() / 60);
-        Map<String, Object> safety = new LinkedHashMap<>();
-        safety.put("met", cook.verdict().isMet());
-        safety.put("headline", cook.verdict().headline());
-        safety.put("reasons", cook.verdict().reasons());
-        safety.put("proof", "prediction");
-        safety.put("hold_table", cook.verdict().rule().holdTable().title());
-        safety.put("hold_table_edition", cook.verdict().rule().holdTable().edition());
-        safety.put("hold_fulfilled_low_end", cook.holdShare().low() >= 1);
-        safety.put(
-                "hold_share_low_end_pct",
-                Math.min(100, Math.floor(100 * cook.holdShare().low())));
+        Map<String, Object> safety =
+                SafetyJson.verdict(cook.verdict(), cook.holdShare().low());
         cook.holdAtTarget().ifPresent(hold -> safety.put("hold_at_peak_s", hold));
-        ConsumerMinimum minimum = cook.verdict().rule().consumerMinimum();
-        Map<String, Object> official = new LinkedHashMap<>();
-        official.put("temperature_c", Temperature.toCelsius(minimum.temperature()));
-        official.put("rest_min", minimum.rest() / 60);
-        official.put("edition", ConsumerMinimum.EDITION);
-        safety.put("consumer_minimum", official);
+        SafetyJson.limits(safety, cook.warmth().limits());
+        safety.put("come_up_min", interval(cook.warmth().comeUp(), 1.0 / 60, 0));
+        safety.put("warm_before_heat_min", interval(cook.warmth().before(), 1.0 / 60, 0));
+        safety.put("hot_after_min", interval(cook.warmth().hotAfter(), 1.0 / 60, 0));
+        safety.put("serving", serving());
         json.put("safety", safety);
+        return json;
+    }
+
+    private static Map<String, Object> serving() {
+        OfficialLimits.Serving rules = OfficialLimits.serving();
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("hot_holding_c", Temperature.toCelsius(rules.hotHolding()));
+        json.put("out_at_most_min", rules.out() / 60);
+        json.put("out_in_hot_air_at_most_min", rules.outInHotAir() / 60);
         return json;
     }
 

@@ -6,6 +6,8 @@ import io.github.saltfront.plan.Request;
 import io.github.saltfront.plan.Sodium;
 import io.github.saltfront.safety.Caution;
 import io.github.saltfront.safety.ConsumerMinimum;
+import io.github.saltfront.safety.LimitCheck;
+import io.github.saltfront.safety.OfficialLimits;
 import io.github.saltfront.units.KitchenUnits;
 import io.github.saltfront.units.QuantityFormat;
 import io.github.saltfront.units.Temperature;
@@ -65,6 +67,7 @@ public final class PlanText {
         ConsumerMinimum minimum = cook.verdict().rule().consumerMinimum();
         row("kill", share(cook.holdShare()));
         row("", "at the worst place (" + cook.verdict().rule().holdTable().title() + ")");
+        row("come-up", interval(cook.warmth().comeUp(), 1.0 / 60, 0, "%.0f", "min") + " through 10-54 °C, at most 6 h");
         cook.holdAtTarget()
                 .ifPresent(hold -> row(
                         "",
@@ -76,13 +79,22 @@ public final class PlanText {
         row("official", "consumer minimum: " + minimum.describe());
         text.append(TextLayout.wrapped(cook.verdict().headline(), "  ", "  "));
         cook.verdict().reasons().forEach(this::bullet);
+        cook.warmth().limits().checks().stream()
+                .filter(LimitCheck::isNear)
+                .forEach(check -> bullet("Near or past a limit: " + check.text() + "."));
+        OfficialLimits.Serving serving = OfficialLimits.serving();
+        row(
+                "serve",
+                "keep it at " + temperature(serving.hotHolding()) + " or above, or eat it within "
+                        + QuantityFormat.time(serving.out()));
+        row("", QuantityFormat.time(serving.outInHotAir()) + " where the air is above 32 °C (90 °F)");
     }
 
     private static String share(Interval hold) {
         if (hold.low() >= 1) {
-            return "100 % or more of the official hold";
+            return "100 % or more of the required hold, predicted";
         }
-        return String.format(Locale.ROOT, "%.0f %% of the official hold (low end)", Math.floor(100 * hold.low()));
+        return String.format(Locale.ROOT, "%.0f %% of the required hold (low end)", Math.floor(100 * hold.low()));
     }
 
     private void plate() {
