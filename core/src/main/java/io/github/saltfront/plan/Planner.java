@@ -42,6 +42,9 @@ public final class Planner {
 
     private static final double HOTTEST_PULL = 95;
 
+    /** Juice per raw mass below which its salt is not told [kg/kg]: a few drops. */
+    private static final double LEAST_JUICE = 0.005;
+
     private final SolverSettings settings;
     private final Request request;
     private final SafetyRule rule;
@@ -74,12 +77,34 @@ public final class Planner {
         return new Planner(request, executor, seed).plan();
     }
 
+    /**
+     * Plans the salting alone, without cooking it through.
+     *
+     * @param request the request
+     * @param executor where to run parts of the ensemble; has no effect on the numbers
+     * @param seed seed of the ensemble
+     * @return what to do with salt; the same as in the whole plan
+     * @throws PlanningException if the request cannot be met
+     */
+    public static Plan.SaltPlan planSalting(Request request, Executor executor, long seed) {
+        Planner planner = new Planner(request, executor, seed);
+        double cookAndRest = 0;
+        if (request.timing().serve().isPresent()) {
+            CookStages stages = new CookStages(request, planner.rule);
+            cookAndRest = planner.searchPull(stages).cookTimeHigh() + stages.rest();
+        }
+        return new SaltChooser(request, executor, seed, cookAndRest).choose();
+    }
+
+    private PullSearch.Found searchPull(CookStages stages) {
+        List<Draw> few = Draw.ensemble(SEARCH_MEMBERS, seed + 1);
+        return new PullSearch(request, rule, stages, ensemble(few), executor).find();
+    }
+
     private Plan plan() {
         requireHoldTable();
         CookStages stages = new CookStages(request, rule);
-        List<Draw> few = Draw.ensemble(SEARCH_MEMBERS, seed + 1);
-        PullSearch search = new PullSearch(request, rule, stages, ensemble(few), executor);
-        PullSearch.Found found = search.find();
+        PullSearch.Found found = searchPull(stages);
         SaltChooser chooser = new SaltChooser(request, executor, seed, found.cookTimeHigh() + stages.rest());
         Plan.SaltPlan salting = chooser.choose();
 
@@ -116,7 +141,8 @@ public final class Planner {
     private List<MemberDay> run(DayEnsemble ensemble, Plan.SaltPlan salting, CookStages stages, double pull) {
         List<DayEnsemble.StageFor> day = new ArrayList<>(SaltStages.of(request, salting));
         boolean onSurface = salting.treatment() == Request.Treatment.SURFACE_SALT && salting.salt() > 0;
-        day.add(stages.heat(pull, onSurface ? SaltStages.dose(request, salting.salt()) : SaltExchange.NONE));
+        double onTop = onSurface ? salting.salt() : salting.finish();
+        day.add(stages.heat(pull, onTop > 0 ? SaltStages.dose(request, onTop) : SaltExchange.NONE));
         day.add(stages.restStage());
         return ensemble.run(day, executor);
     }
@@ -181,6 +207,7 @@ public final class Planner {
         double[] gain = new double[n];
         double[] loss = new double[n];
         double[] evaporated = new double[n];
+        double[] juice = new double[n];
         for (int i = 0; i < n; i++) {
             List<MemberDay.StageEnd> ends = days.get(i).ends();
             MemberDay.StageEnd before = ends.get(Math.max(0, ends.size() - 3));
@@ -193,6 +220,7 @@ public final class Planner {
             gain[i] = salted ? -before.massLoss() : 0;
             loss[i] = served.massLoss();
             evaporated[i] = served.evaporated();
+            juice[i] = juiceSalt(salted ? before.massLoss() : 0, salted ? before.evaporated() : 0, raw[i], served);
         }
         return new Plan.Result(
                 Interval.of(raw),
@@ -201,7 +229,18 @@ public final class Planner {
                 Interval.of(core),
                 Interval.of(gain),
                 widened(Interval.of(loss)),
-                Interval.of(evaporated));
+                Interval.of(evaporated),
+                Interval.of(Arrays.stream(mean)
+                        .map(salt -> Sodium.of(salt) * BrineSheet.SERVING)
+                        .toArray()),
+                Arrays.stream(juice).allMatch(Double::isFinite) ? Optional.of(Interval.of(juice)) : Optional.empty());
+    }
+
+    /** Salt of what drips between salting and serving; not a number where next to nothing drips. */
+    private static double juiceSalt(double loss, double evaporated, double rawSalt, MemberDay.StageEnd served) {
+        double juice = served.massLoss() - loss - (served.evaporated() - evaporated);
+        double salt = rawSalt * (1 - loss) - served.meanSalt() * (1 - served.massLoss());
+        return juice > LEAST_JUICE && salt > 0 ? salt / juice : Double.NaN;
     }
 
     /** Half band of the juice model against data, which the spread of the ensemble does not hold. */
@@ -213,7 +252,7 @@ public final class Planner {
 
     private List<Caution> cautions(Plan.SaltPlan salting) {
         Set<Caution.Situation> situations = EnumSet.noneOf(Caution.Situation.class);
-        if (salting.treatment() == Request.Treatment.WET_BRINE) {
+        if (salting.treatment().isSoak()) {
             situations.add(Caution.Situation.BRINED);
         }
         if (salting.treatment() != Request.Treatment.NONE) {

@@ -174,13 +174,7 @@ final class BrineOptions {
     private SaltForm salt(InputErrors errors) {
         SaltForm table = catalog.salts().get("table-salt");
         if (HandlingCaution.isCuringSalt(salt)) {
-            errors.add(
-                    "--salt",
-                    HandlingCaution.load().stream()
-                            .filter(c -> c.id().equals("pink-salt"))
-                            .findFirst()
-                            .orElseThrow()
-                            .text());
+            errors.add("--salt", HandlingCaution.of("pink-salt").text());
             return table;
         }
         if (labelSodium.isPresent()) {
@@ -257,9 +251,6 @@ final class BrineOptions {
     }
 
     private SaltedAlready label(InputErrors errors, Optional<Cut> found, double nativeSalt) {
-        boolean saltier = found.map(c -> c.group() == Cut.Group.FISH || c.group() == Cut.Group.POULTRY_DARK)
-                .orElse(false);
-        boolean enhanced = found.map(c -> c.treatmentClass().equals("enhanced")).orElse(false);
         OptionalDouble solution = meatSolution
                 .map(s -> OptionalDouble.of(
                         errors.within("--meat-solution", s, Dimension.FRACTION, 0, 50 * PERCENT, "0 and 50 %")))
@@ -267,12 +258,8 @@ final class BrineOptions {
         OptionalDouble sodium = meatSodium
                 .map(s -> OptionalDouble.of(PER_HUNDRED_GRAMS
                         * errors.within("--meat-sodium", s, Dimension.MASS, 0, 0.003, "0 and 3 g in 100 g")))
-                .orElse(
-                        enhanced
-                                ? OptionalDouble.of(io.github.saltfront.plan.Sodium.of(nativeSalt))
-                                : OptionalDouble.empty());
-        double plain = enhanced ? DEFAULT_NATIVE : nativeSalt;
-        return new SaltedAlready(solution, sodium, plain, kosher, saltier);
+                .orElse(OptionalDouble.empty());
+        return SaltedAlready.of(found, nativeSalt, new SaltedAlready.Label(solution, sodium, kosher));
     }
 
     private Shape shape(Optional<Cut> found, double total, OptionalDouble thick, CutComposition composition) {

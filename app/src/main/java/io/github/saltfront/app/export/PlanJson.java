@@ -1,17 +1,14 @@
 package io.github.saltfront.app.export;
 
-import io.github.saltfront.catalog.Catalog;
-import io.github.saltfront.catalog.Measure;
-import io.github.saltfront.matter.SaltStrength;
+import io.github.saltfront.plan.BrineSheet;
 import io.github.saltfront.plan.Interval;
 import io.github.saltfront.plan.Plan;
 import io.github.saltfront.plan.Request;
-import io.github.saltfront.plan.SpoonedSalt;
+import io.github.saltfront.plan.Sodium;
 import io.github.saltfront.safety.ConsumerMinimum;
 import io.github.saltfront.units.Temperature;
 import java.time.format.DateTimeFormatter;
 import java.util.LinkedHashMap;
-import java.util.Locale;
 import java.util.Map;
 
 /** A plan under the names of the file contract. */
@@ -39,7 +36,7 @@ public final class PlanJson {
         json.put("version", SCHEMA_VERSION);
         json.put("program_version", programVersion);
         json.put("food", food(plan.request().food()));
-        json.put("salting", salting(plan));
+        json.put("salting", SaltJson.of(plan.request(), plan.salting()));
         json.put("cooking", cooking(plan));
         json.put("result", result(plan.result()));
         json.put("clock", plan.clock().stream().map(PlanJson::step).toList());
@@ -57,38 +54,6 @@ public final class PlanJson {
         json.put("piece_mass_g", food.pieceMass() * 1000);
         json.put("half_thickness_mm", food.shape().halfThickness() * 1000);
         json.put("start_temperature_c", Temperature.toCelsius(food.startTemperature()));
-        return json;
-    }
-
-    private static Map<String, Object> salting(Plan plan) {
-        Plan.SaltPlan salting = plan.salting();
-        Map<String, Object> json = new LinkedHashMap<>();
-        json.put(
-                "treatment", salting.treatment().name().toLowerCase(Locale.ROOT).replace('_', '-'));
-        json.put("reasons", salting.reasons());
-        json.put("salt_g", salting.salt() * 1000);
-        if (salting.salt() > 0) {
-            SpoonedSalt spooned = SpoonedSalt.of(
-                    salting.salt(), plan.request().salting().salt(), Measure.UnitSystem.US, Catalog.load());
-            json.put("salt_spoons", SpoonWords.of(spooned));
-            json.put("salt_form", plan.request().salting().salt().id());
-        }
-        json.put("water_g", salting.water() * 1000);
-        if (salting.water() > 0) {
-            SaltStrength strength = SaltStrength.ofSaltPerWater(salting.saltPerWater());
-            json.put("strength_pct_of_water_mass", salting.saltPerWater() * 100);
-            json.put("strength_pct_of_solution_mass", strength.saltFraction() * 100);
-            json.put(
-                    "strength_g_per_liter_of_water",
-                    strength.saltPerWaterVolume(plan.request().salting().refrigerator()));
-        }
-        json.put("time_min", salting.time() / 60);
-        salting.window().ifPresent(window -> {
-            json.put("earliest_min", window.earliest() / 60);
-            json.put("best_min", window.best() / 60);
-            json.put("latest_min", window.latest() / 60);
-            json.put("too_salty_at_best_pct", window.tooSaltyAtBest() * 100);
-        });
         return json;
     }
 
@@ -137,10 +102,18 @@ public final class PlanJson {
         json.put("mass_gain_pct", interval(result.massGain(), 100, 0));
         json.put("mass_loss_pct", interval(result.massLoss(), 100, 0));
         json.put("evaporated_pct", interval(result.evaporated(), 100, 0));
+        double sodium = result.servingSodium().median();
+        Map<String, Object> table = new LinkedHashMap<>();
+        table.put("serving_cooked_g", BrineSheet.SERVING * 1000);
+        table.put("sodium_mg", interval(result.servingSodium(), 1e6, 0));
+        table.put("sodium_declared_mg", Math.rint(Sodium.declared(sodium) * 1e6));
+        table.put("daily_value_pct", Sodium.dailyValuePercent(sodium));
+        result.juiceSalt().ifPresent(juice -> table.put("pan_juice_salt_pct", interval(juice, 100, 0)));
+        json.put("table", table);
         return json;
     }
 
-    private static Map<String, Double> interval(Interval interval, double factor, double offset) {
+    static Map<String, Double> interval(Interval interval, double factor, double offset) {
         Interval shown = interval.scaled(factor, offset);
         Map<String, Double> json = new LinkedHashMap<>();
         json.put("low", shown.low());
