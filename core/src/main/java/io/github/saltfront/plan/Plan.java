@@ -104,8 +104,9 @@ public record Plan(
      * @param end salt of the meat if it is left for good, by the balance without swelling [kg/kg]
      * @param isMatched whether it is so weak that the meat ends at the target
      * @param acid what its acid does, if it holds any that counts
+     * @param limit what sets the latest time, in words
      */
-    public record Soaking(Bath bath, String vessel, double end, boolean isMatched, Optional<Acid> acid) {}
+    public record Soaking(Bath bath, String vessel, double end, boolean isMatched, Optional<Acid> acid, String limit) {}
 
     /**
      * What the acid of a bath does.
@@ -123,8 +124,13 @@ public record Plan(
      * @param latest time at which a fifth of the ensemble has passed the high end of the taste band [s]; the longest a bath
      *     may stand if that never comes
      * @param tooSaltyAtBest share of the ensemble beyond the high end at the best time [-]
+     * @param isSure whether one time suits slow and fast meat: 95 % seasoned before 5 % are too salty
      */
-    public record Window(double earliest, double best, double latest, double tooSaltyAtBest) {}
+    public record Window(double earliest, double best, double latest, double tooSaltyAtBest, boolean isSure) {
+        Window endingBy(double time) {
+            return new Window(earliest, best, Math.min(latest, time), tooSaltyAtBest, isSure);
+        }
+    }
 
     /**
      * How to cook and when to stop.

@@ -73,12 +73,15 @@ final class SaltAdvice {
             add(
                     "A guest is on a sodium limit: salt by weight on the meat puts in exactly this much, a brine does not.",
                     step("sodium-limit").provenance());
-            return inTime(List.of(Request.Treatment.DRY_SALT));
+            boolean early = available >= DrySalting.DISSOLVING_LONGEST;
+            return decision(
+                    early ? Request.Treatment.DRY_SALT : Request.Treatment.SURFACE_SALT, "water", Optional.empty());
         }
         Optional<Request.Treatment> byLiquid =
                 request.salting().liquor().liquid().flatMap(SaltAdvice::forLiquid);
         if (byLiquid.isPresent()) {
-            reasons.add(new Plan.Reason("This is what the liquid you named is for.", WISH));
+            reasons.add(new Plan.Reason(capital(name(byLiquid.get())) + " is what the liquid you named is for.", WISH));
+            rather(byLiquid.get());
             return decision(byLiquid.get(), "water", Optional.empty());
         }
         if (request.food().cut().isEmpty()) {
@@ -101,25 +104,28 @@ final class SaltAdvice {
         }
         reasons.add(new Plan.Reason("You asked for it.", WISH));
         label.reason().ifPresent(words -> add(words, step("already-salted").provenance()));
-        request.food()
-                .cut()
-                .ifPresent(cut -> rules.find(cut.treatmentClass(), cookWord()).ifPresent(rule -> {
-                    boolean mildMarinade = wish == Request.Treatment.MARINADE
-                            && !request.salting()
-                                    .liquor()
-                                    .liquid()
-                                    .map(l -> l.acid().isStrong())
-                                    .orElse(false);
-                    if (treatment(rule.avoid()).filter(wish::equals).isPresent()
-                            && !mildMarinade
-                            && !rule.avoidWhy().isEmpty()) {
-                        add("For this cut one would rather not: " + rule.avoidWhy() + ".", rule.provenance());
-                    }
-                }));
+        rather(wish);
         String liquid = wish == Request.Treatment.DAIRY
                 ? "buttermilk"
                 : wish == Request.Treatment.MARINADE ? "soy-sauce" : "water";
         return decision(wish, liquid, Optional.empty());
+    }
+
+    /** Says so if a treatment is not what the rule for the cut would have. */
+    private void rather(Request.Treatment wish) {
+        boolean mildMarinade = wish == Request.Treatment.MARINADE
+                && !request.salting()
+                        .liquor()
+                        .liquid()
+                        .map(l -> l.acid().isStrong())
+                        .orElse(false);
+        request.food()
+                .cut()
+                .flatMap(cut -> rules.find(cut.treatmentClass(), cookWord()))
+                .filter(rule -> !mildMarinade && !rule.avoidWhy().isEmpty())
+                .filter(rule -> treatment(rule.avoid()).filter(wish::equals).isPresent())
+                .ifPresent(
+                        rule -> add("For this cut one would rather not: " + rule.avoidWhy() + ".", rule.provenance()));
     }
 
     private Decision byRule(TreatmentRules.Rule rule) {
@@ -145,7 +151,7 @@ final class SaltAdvice {
             reasons.add(
                     0,
                     new Plan.Reason(
-                            capital(name(treatment.get())) + " suits this cut: " + rule.why() + ".",
+                            capital(name(treatment.get())) + " suits this cut (" + rule.why() + ").",
                             rule.provenance().sourceIds()));
             treatment(rule.avoid())
                     .filter(avoid ->
@@ -156,16 +162,6 @@ final class SaltAdvice {
         add(
                 "Too little time to salt ahead: salt the outside just before the heat.",
                 step("short-of-time").provenance());
-        return decision(Request.Treatment.SURFACE_SALT, "water", Optional.empty());
-    }
-
-    /** The first that fits into the time, else salt on the outside. */
-    private Decision inTime(List<Request.Treatment> treatments) {
-        for (Request.Treatment treatment : treatments) {
-            if (available >= 3 * LEAST_TIME_BEFORE_COOKING) {
-                return decision(treatment, "water", Optional.empty());
-            }
-        }
         return decision(Request.Treatment.SURFACE_SALT, "water", Optional.empty());
     }
 

@@ -1,9 +1,7 @@
 package io.github.saltfront.plan;
 
-import io.github.saltfront.catalog.Catalog;
 import io.github.saltfront.catalog.Liquid;
 import io.github.saltfront.catalog.SaltDiffusivity;
-import io.github.saltfront.matter.SaltSolubility;
 import io.github.saltfront.quality.Band;
 import io.github.saltfront.quality.JuiceLoss;
 import io.github.saltfront.quality.Seasoning;
@@ -24,14 +22,8 @@ final class SaltChooser {
     private static final double HOUR = 3600;
     private static final double DAY = 24 * HOUR;
 
-    /** Longest time in strong acid [s]: two hours (AcidAdvice). */
-    private static final double LONGEST_IN_STRONG_ACID = 2 * HOUR;
-
     /** Least and most time of a soak in cultured milk or a mild marinade, where the rule for the cut is silent [s]. */
     private static final Band USUAL_MARINATING = new Band(4 * HOUR, 12 * HOUR, DAY);
-
-    /** Half of the 90 % band of the depth of acid, as a factor: good to a factor of two ({@link AcidFront}). */
-    private static final double ACID_FACTOR = 2;
 
     private static final double NINETY_PERCENT = Draw.NINETY_FIVE;
     private static final Seasoning SEASONING = Seasoning.load();
@@ -39,6 +31,7 @@ final class SaltChooser {
     private final Request request;
     private final double available;
     private final Band taste;
+    private final BathSetting setting;
     private final SoakSearch search;
     private final List<Plan.Reason> reasons = new ArrayList<>();
 
@@ -59,6 +52,7 @@ final class SaltChooser {
                                 BrineSheet.SERVING))
                 : request.taste().rawSalt();
         taste = usual.times(target / usual.typical());
+        setting = new BathSetting(request);
         search = new SoakSearch(request, executor, seed, taste);
     }
 
@@ -216,8 +210,8 @@ final class SaltChooser {
         if (taste.low() <= request.food().meat().nativeSalt()) {
             return enough();
         }
-        Liquid liquid = liquid(decision);
-        BathMixer mixer = mixer(decision, liquid);
+        Liquid liquid = setting.liquid(decision);
+        BathMixer mixer = setting.mixer(decision, liquid);
         boolean timeIsGiven = request.salting().time().isPresent();
         boolean strengthIsGiven = request.salting().strength().isPresent();
         double strength = request.salting().strength().orElse(USUAL_STRENGTH);
@@ -226,64 +220,83 @@ final class SaltChooser {
             reasons.add(
                     new Plan.Reason("Weak enough that the time you gave seasons it and no more.", SaltAdvice.MODEL));
         }
-        Bath bath = dissolved(mixer.strong(strength));
+        Bath bath = setting.dissolved(mixer.strong(strength));
         SoakSearch.Found found = search.strong(bath);
-        double time = request.salting().time().orElse(Math.min(found.window().best(), available));
-        requireFits(time);
-        if (found.window().tooSaltyAtBest() > SoakSearch.TOO_SALTY_SHARE && !timeIsGiven) {
-            boolean open = request.salting().treatment() == Request.Treatment.AUTO && !strengthIsGiven;
-            Optional<Bath> weak = open ? mixer.matched(balance(), taste.typical()) : Optional.empty();
-            Optional<SoakSearch.Found> slow = weak.map(search::matched);
-            if (slow.isPresent() && slow.get().window().earliest() < Math.min(available, SoakSearch.LONGEST)) {
-                reasons.add(new Plan.Reason(
-                        String.format(
-                                Locale.ROOT,
-                                "In %s brine %.0f of 100 such pieces would be too salty at the best time: the speed of salt is not"
-                                        + " known well enough. A weak brine matched to the target takes longer and hardly"
-                                        + " over-salts.",
-                                QuantityFormat.percent(USUAL_STRENGTH),
-                                100 * found.window().tooSaltyAtBest()),
-                        SaltAdvice.MODEL));
+        if (timeIsGiven && !strengthIsGiven) {
+            bath = setting.dissolved(mixer.strong(
+                    strength * correction(found, request.salting().time().getAsDouble())));
+            found = search.strong(bath);
+        }
+        if (!found.window().isSure()) {
+            Optional<Bath> weak = mixer.matched(setting.balance(), taste.typical());
+            Optional<SoakSearch.Found> slow =
+                    weak.map(search::matched).filter(f -> f.window().best() < SoakSearch.LONGEST);
+            boolean open = request.salting().treatment() == Request.Treatment.AUTO && !strengthIsGiven && !timeIsGiven;
+            boolean fits = !Double.isInfinite(available)
+                    && slow.map(f -> f.window().best() <= available).orElse(false);
+            tellUnsure(strength, found.window(), slow.map(SoakSearch.Found::window), open && fits);
+            if (open && fits) {
                 return soaked(
                         Request.Treatment.EQUILIBRIUM,
-                        dissolved(weak.get()),
-                        slow.get(),
+                        setting.dissolved(weak.orElseThrow()),
+                        slow.orElseThrow(),
                         Double.POSITIVE_INFINITY,
                         true);
             }
-            reasons.add(new Plan.Reason(
-                    String.format(
-                            Locale.ROOT,
-                            "%.0f of 100 such pieces would be too salty at the best time: taste early, or take treatment:"
-                                    + " equilibrium, a weaker brine for longer.",
-                            100 * found.window().tooSaltyAtBest()),
-                    SaltAdvice.MODEL));
         }
-        return soaked(Request.Treatment.WET_BRINE, bath, found, time, false);
+        return soaked(Request.Treatment.WET_BRINE, bath, found, Double.POSITIVE_INFINITY, false);
+    }
+
+    /** Factor on the strength that brings the median of the whole ensemble to the target, as uptake goes with strength. */
+    private double correction(SoakSearch.Found found, double time) {
+        double start = request.food().meat().nativeSalt();
+        double gained = found.after(Math.min(time, SoakSearch.LONGEST)).median() - start;
+        return gained > 0 ? (taste.typical() - start) / gained : 1;
+    }
+
+    private void tellUnsure(double strength, Plan.Window strong, Optional<Plan.Window> weak, boolean isChosen) {
+        StringBuilder words = new StringBuilder(String.format(
+                Locale.ROOT,
+                "How fast salt moves in meat is known so roughly that no one time in brine of %s suits all such pieces: at %s %.0f of"
+                        + " 100 are too salty.",
+                QuantityFormat.percent(strength),
+                time(strong.best()),
+                100 * strong.tooSaltyAtBest()));
+        if (weak.isPresent()) {
+            String wait = time(weak.get().best());
+            words.append(
+                    isChosen
+                            ? " There is time for a weak brine, which is done in " + wait + " and hardly over-salts."
+                            : " A weak brine matched to the target (treatment: equilibrium) hardly over-salts, but takes "
+                                    + wait + ".");
+        } else {
+            words.append(
+                    " It is too thick for a weak brine to be done in two days; dry salting by weight is the sure way.");
+        }
+        reasons.add(new Plan.Reason(words.toString(), SaltAdvice.MODEL));
+    }
+
+    private static String time(double seconds) {
+        return QuantityFormat.time(60 * Math.rint(seconds / 60));
     }
 
     /** A bath matched to the target, or of the strength the cook gave. */
     private Plan.SaltPlan matched(SaltAdvice.Decision decision) {
-        Liquid liquid = liquid(decision);
-        BathMixer mixer = mixer(decision, liquid);
+        Liquid liquid = setting.liquid(decision);
+        BathMixer mixer = setting.mixer(decision, liquid);
         boolean isMatched = request.salting().strength().isEmpty();
         Bath bath = isMatched
-                ? mixer.matched(balance(), taste.typical())
+                ? mixer.matched(setting.balance(), taste.typical())
                         .orElseThrow(() -> new PlanningException(
                                 "taste.salt",
                                 "the meat holds more salt already than the target, even in plain water. Possible instead:"
                                         + " treatment: none."))
                 : mixer.strong(request.salting().strength().getAsDouble());
-        SoakSearch.Found found = isMatched ? search.matched(dissolved(bath)) : search.strong(dissolved(bath));
+        SoakSearch.Found found =
+                isMatched ? search.matched(setting.dissolved(bath)) : search.strong(setting.dissolved(bath));
         double most = Double.POSITIVE_INFINITY;
         if (decision.treatment() != Request.Treatment.EQUILIBRIUM) {
             most = decision.usualTime().map(Band::high).orElse(USUAL_MARINATING.high());
-        }
-        if (acid(bath, 1).filter(a -> a.advice() == AcidAdvice.STRONG).isPresent()) {
-            most = LONGEST_IN_STRONG_ACID;
-        }
-        if (EnzymeSource.findIn(liquid.name()).isPresent()) {
-            most = Math.min(most, EnzymeSource.LONGEST);
         }
         if (isMatched) {
             reasons.add(new Plan.Reason(
@@ -302,8 +315,15 @@ final class SaltChooser {
 
     private Plan.SaltPlan soaked(
             Request.Treatment treatment, Bath bath, SoakSearch.Found found, double longest, boolean isMatched) {
-        Plan.Window window = found.window();
-        double time = request.salting().time().orElse(Math.min(Math.min(window.best(), longest), available));
+        double bite = setting.longestBite(bath);
+        Plan.Window window = found.window().endingBy(bite);
+        double time =
+                request.salting().time().orElse(Math.min(Math.min(window.best(), longest), Math.min(available, bite)));
+        if (time > bite) {
+            reasons.add(new Plan.Reason(
+                    "You gave " + time(time) + "; more than " + time(bite) + " in this liquid spoils the face.",
+                    List.of("fsishotline", "common-practice")));
+        }
         requireFits(time);
         Interval after = found.after(Math.min(time, SoakSearch.LONGEST));
         double finish = 0;
@@ -314,18 +334,12 @@ final class SaltChooser {
                     String.format(
                             Locale.ROOT,
                             "After %s it holds %s salt and still tastes flat: finish with %.1f g of salt on the surface.",
-                            QuantityFormat.time(60 * Math.rint(time / 60)),
+                            time(time),
                             QuantityFormat.percent(after.median()),
                             finish * 1000),
                     SaltAdvice.MODEL));
         }
-        Optional<Plan.Acid> acid = acid(bath, time);
-        Plan.Soaking soaking = new Plan.Soaking(
-                bath,
-                vesselWords(treatment, bath),
-                balance().equilibrium(bath.water(), bath.salt()).meatSaltFraction(),
-                isMatched,
-                acid);
+        Plan.Soaking soaking = setting.soaking(treatment, bath, time, isMatched);
         return new Plan.SaltPlan(
                 treatment,
                 reasons,
@@ -337,7 +351,7 @@ final class SaltChooser {
                 after,
                 Optional.of(evenTime()),
                 finish,
-                HandlingCaution.forOccasions(occasions(bath, acid)));
+                setting.cautions(bath, soaking.acid()));
     }
 
     private void requireFits(double time) {
@@ -354,126 +368,6 @@ final class SaltChooser {
                                     .toLocalDateTime()
                             + ", or salt for " + Math.round(Math.max(0, available) / 60) + " min.");
         }
-    }
-
-    private Liquid liquid(SaltAdvice.Decision decision) {
-        return request.salting()
-                .liquor()
-                .liquid()
-                .orElseGet(() -> Catalog.load().liquids().get(decision.liquid()));
-    }
-
-    private BathMixer mixer(SaltAdvice.Decision decision, Liquid liquid) {
-        Request.Liquor liquor = request.salting().liquor();
-        double mass = liquor.perMeat().isPresent()
-                ? liquor.perMeat().getAsDouble() * request.food().mass()
-                : vessel(decision.treatment()).liquidToCover(load()).typical() * liquid.density();
-        return new BathMixer(liquid, mass, liquor.sugarPerSalt());
-    }
-
-    private Vessel vessel(Request.Treatment treatment) {
-        return request.salting().liquor().vessel().orElseGet(() -> {
-            if (treatment == Request.Treatment.DAIRY || treatment == Request.Treatment.MARINADE) {
-                return new Vessel.Unmeasured("bag");
-            }
-            boolean hollow = request.food().cut().map(c -> c.size().isHollow()).orElse(false);
-            return new Vessel.Unmeasured(hollow ? "bird-in-pot" : "tub");
-        });
-    }
-
-    private Vessel.Load load() {
-        Request.Food food = request.food();
-        double density = food.cut().map(c -> c.composition().density()).orElse(1050.0);
-        return new Vessel.Load(food.mass(), density, 2 * food.shape().halfThickness());
-    }
-
-    private String vesselWords(Request.Treatment treatment, Bath bath) {
-        double ratio = bath.liquidMass() / request.food().mass();
-        if (request.salting().liquor().perMeat().isPresent()) {
-            return String.format(Locale.ROOT, "%.2g kg per kg of meat, as you gave it", ratio);
-        }
-        Vessel vessel = vessel(treatment);
-        Band cover = vessel.liquidToCover(load());
-        double room = vessel.practice().headRoom();
-        return String.format(
-                Locale.ROOT,
-                "%s: covers with %.1f to %.1f L%s",
-                vessel.practice().name(),
-                cover.low() * 1000,
-                cover.high() * 1000,
-                room > 0 ? String.format(Locale.ROOT, ", leave %.0f cm to the rim", room * 100) : "");
-    }
-
-    private MeatInBath balance() {
-        MeatModel meat = request.food().meat();
-        return MeatInBath.ofBought(
-                SaltStages.edible(request),
-                meat.composition().water(),
-                meat.nativeSalt(),
-                MeatInBath.PARTITION_TYPICAL);
-    }
-
-    private Bath dissolved(Bath bath) {
-        double cold = request.salting().refrigerator();
-        if (bath.undissolvedSalt(cold) > 0) {
-            throw new PlanningException(
-                    "salting.strength",
-                    String.format(
-                            Locale.ROOT,
-                            "the water of this bath holds at most %.1f %% salt at its temperature; the rest would stay as"
-                                    + " crystals. Use less salt.",
-                            100 * SaltSolubility.saturation(cold)));
-        }
-        return bath;
-    }
-
-    private Optional<Plan.Acid> acid(Bath bath, double time) {
-        Bath.Portion first = bath.portions().get(0);
-        double speed = diffusivity().medianAt(request.salting().refrigerator());
-        double share = first.mass() / bath.liquidMass();
-        return AcidFront.of(first.liquid(), share, speed)
-                .flatMap(front -> first.liquid()
-                        .acid()
-                        .acidity()
-                        .map(ph -> AcidAdvice.of(ph.typical()))
-                        .filter(advice -> advice != AcidAdvice.NONE)
-                        .map(advice -> {
-                            double depth = Math.min(
-                                    front.depth(time), request.food().shape().halfThickness());
-                            return new Plan.Acid(
-                                    advice,
-                                    new Band(
-                                            depth / ACID_FACTOR,
-                                            depth,
-                                            Math.min(
-                                                    depth * ACID_FACTOR,
-                                                    request.food().shape().halfThickness())));
-                        }));
-    }
-
-    private List<String> occasions(Bath bath, Optional<Plan.Acid> acid) {
-        List<String> occasions = new ArrayList<>(List.of("soak"));
-        if (bath.portions().get(0).liquid().parts().water() == 1) {
-            occasions.add("spices");
-        }
-        if (acid.isPresent()) {
-            occasions.add("acid");
-        }
-        if (bath.addedSugar() > 0) {
-            occasions.add("hydrometer");
-        }
-        if (bath.allergens().contains(Liquid.Allergen.MILK)) {
-            occasions.add("dairy");
-        }
-        if (EnzymeSource.findIn(bath.portions().get(0).liquid().name()).isPresent()) {
-            occasions.add("enzyme");
-        }
-        double density =
-                request.food().cut().map(c -> c.composition().density()).orElse(1060.0);
-        if (Floating.floats(density, bath.strength(), request.salting().refrigerator())) {
-            occasions.add("float");
-        }
-        return occasions;
     }
 
     private SaltDiffusivity diffusivity() {

@@ -53,7 +53,9 @@ final class SoakSearch {
         double best = timeOfQuantile(days, 0.5, taste.typical());
         double latest = timeOfQuantile(days, 1 - TOO_SALTY_SHARE, taste.high());
         return new Found(
-                new Plan.Window(timeOfQuantile(days, 0.5, taste.low()), best, latest, tooSalty(days, best)), days);
+                new Plan.Window(
+                        timeOfQuantile(days, 0.5, taste.low()), best, latest, tooSalty(days, best), isSure(days)),
+                days);
     }
 
     /** Window of a bath that is matched to the target: done when the median is nearly there. */
@@ -62,11 +64,17 @@ final class SoakSearch {
         double start = request.food().meat().nativeSalt();
         double best = timeOfQuantile(days, 0.5, start + NEARLY * (taste.typical() - start));
         return new Found(
-                new Plan.Window(timeOfQuantile(days, 0.5, taste.low()), best, LONGEST, tooSalty(days, LONGEST)), days);
+                new Plan.Window(
+                        timeOfQuantile(days, 0.5, taste.low()), best, LONGEST, tooSalty(days, LONGEST), isSure(days)),
+                days);
     }
 
     private List<MemberDay> run(Bath bath) {
         return ensemble(MEMBERS, seed).run(List.of(SaltStages.soak(request, bath, LONGEST)), executor);
+    }
+
+    private boolean isSure(List<MemberDay> days) {
+        return timeOfQuantile(days, 0.05, taste.low()) <= timeOfQuantile(days, 0.95, taste.high());
     }
 
     private double tooSalty(List<MemberDay> days, double time) {

@@ -56,6 +56,7 @@ public final class SaltJson {
             json.put("best_min", window.best() / 60);
             json.put("latest_min", window.latest() / 60);
             json.put("too_salty_at_best_pct", window.tooSaltyAtBest() * 100);
+            json.put("one_time_suits_all", window.isSure());
         });
         salting.even().ifPresent(even -> json.put("even_after_min", band(even, 1.0 / 60)));
         json.put("after_salting_pct", PlanJson.interval(salting.after(), 100, 0));

@@ -4,6 +4,7 @@ import io.github.saltfront.catalog.Catalog;
 import io.github.saltfront.catalog.Measure;
 import io.github.saltfront.matter.SaltStrength;
 import io.github.saltfront.plan.Bath;
+import io.github.saltfront.plan.BrineSheet;
 import io.github.saltfront.plan.HandlingCaution;
 import io.github.saltfront.plan.Interval;
 import io.github.saltfront.plan.Plan;
@@ -18,6 +19,9 @@ import java.util.stream.Collectors;
 
 /** What to do with salt, as plain text. */
 public final class SaltSection {
+    /** Longest wait in the refrigerator that is worth telling of [s]. */
+    private static final double LONGEST_WAIT = 3 * 86400;
+
     private static final double TOLD_IN_HOURS = 3 * 3600;
 
     private final Request request;
@@ -48,14 +52,14 @@ public final class SaltSection {
         salting.soaking().ifPresent(this::bath);
         if (salting.salt() > 0) {
             row("salt", grams(salting.salt()) + " by the scale, or " + spoons(salting.salt()));
-            row("", "of " + request.salting().salt().name() + ", level");
+            row("", "of " + lower(request.salting().salt().name()) + ", level");
         }
         salting.soaking().ifPresent(this::strength);
         time();
-        if (salting.treatment() != Request.Treatment.NONE) {
-            Interval after = salting.after();
-            row("meat then", percent(after.median()) + band(after) + " salt");
-        }
+        Interval after = salting.after();
+        row(
+                salting.treatment() == Request.Treatment.NONE ? "meat now" : "meat then",
+                percent(after.median()) + band(after) + " salt");
         salting.soaking().ifPresent(this::end);
         if (salting.finish() > 0) {
             row("finish", grams(salting.finish()) + " salt on the outside before the heat");
@@ -97,7 +101,12 @@ public final class SaltSection {
     private void strength(Plan.Soaking soaking) {
         Bath bath = soaking.bath();
         if (bath.liquidSalt() > 0.0005 * bath.mass()) {
-            row("", grams(bath.liquidSalt()) + " more is in the liquid already, counted in");
+            boolean none = salting.salt() <= 0;
+            row(
+                    none ? "salt" : "",
+                    none
+                            ? "none to add: " + grams(bath.liquidSalt()) + " is in the liquid"
+                            : grams(bath.liquidSalt()) + " more is in the liquid already, counted in");
         }
         SaltStrength strength = bath.strength();
         double cold = request.salting().refrigerator();
@@ -112,21 +121,29 @@ public final class SaltSection {
         if (salting.time() > 0) {
             row("time", time(salting.time()) + ", in the refrigerator");
         }
-        boolean matched = salting.soaking().map(Plan.Soaking::isMatched).orElse(false);
         salting.window().ifPresent(window -> {
+            Plan.Soaking soaking = salting.soaking().orElseThrow();
             row("earliest", time(window.earliest()) + " to taste seasoned");
-            row("best", time(window.best()));
-            row(
-                    "latest",
-                    matched
-                            ? time(window.latest()) + ", for cold-holding; salt alone sets no limit"
-                            : time(window.latest()) + " before it may be too salty");
+            row(soaking.isMatched() ? "done" : "best", best(window, soaking.isMatched()));
+            row("latest", time(window.latest()) + ", " + soaking.limit());
         });
         salting.even().ifPresent(even -> {
             if (salting.time() < even.typical()) {
-                row("even", "the middle catches up in " + range(even) + " from the start, if it waits so long");
+                row(
+                        "even",
+                        even.typical() > LONGEST_WAIT
+                                ? "no: the middle stays milder than the outside"
+                                : "the middle catches up in " + range(even)
+                                        + " from the start; till then it is milder");
             }
         });
+    }
+
+    private static String best(Plan.Window window, boolean isMatched) {
+        if (isMatched && window.best() >= BrineSheet.LONGEST) {
+            return "not in " + time(BrineSheet.LONGEST) + "; it stays milder than the target";
+        }
+        return time(window.best()) + (isMatched ? ", nearly all the way" : "");
     }
 
     private void end(Plan.Soaking soaking) {
@@ -139,7 +156,7 @@ public final class SaltSection {
                     "acid",
                     String.format(
                             Locale.ROOT,
-                            "goes %.0f mm deep in this time (%.0f to %.0f)",
+                            "goes about %.1f mm deep in this time (%.1f to %.1f)",
                             depth.typical() * 1000,
                             depth.low() * 1000,
                             depth.high() * 1000));
