@@ -152,7 +152,7 @@ public final class Planner {
         List<DayEnsemble.StageFor> day = new ArrayList<>(SaltStages.of(request, salting));
         boolean onSurface = salting.treatment() == Request.Treatment.SURFACE_SALT && salting.salt() > 0;
         double onTop = onSurface ? salting.salt() : salting.finish();
-        day.add(stages.heat(pull, onTop > 0 ? SaltStages.dose(request, onTop) : SaltExchange.NONE));
+        day.add(stages.heat(pull, onTop > 0 ? SaltStages.dose(request, onTop) : SaltExchange.KEEP));
         day.add(stages.restStage());
         return ensemble.run(day, executor);
     }

@@ -88,6 +88,13 @@ final class BrineOptions {
             description = "Salt of the raw meat to end at, e.g. \"0.75 %%\". Without --strength: equilibrium dosing.")
     private Optional<String> target = Optional.empty();
 
+    @Option(
+            names = "--mend",
+            description =
+                    "Meat that is salted wrong: the salt it holds, e.g. \"1.8 %%\", or with --strength how long it lay,"
+                            + " e.g. \"20 h\". --water is then the plain water to soak it in.")
+    private Optional<String> mend = Optional.empty();
+
     @Option(names = "--sugar", description = "Sugar to add, e.g. \"40 g\"; at most as much as the salt.")
     private Optional<String> sugar = Optional.empty();
 
@@ -107,6 +114,10 @@ final class BrineOptions {
     private String refrigerator = "4 C";
 
     private final Catalog catalog = Catalog.load();
+
+    Optional<String> mend() {
+        return mend;
+    }
 
     Catalog catalog() {
         return catalog;
@@ -186,7 +197,7 @@ final class BrineOptions {
 
     private BrineOrder.Goal goal(InputErrors errors, double temperature) {
         if (strength.isEmpty()) {
-            if (target.isEmpty()) {
+            if (target.isEmpty() && mend.isEmpty()) {
                 errors.add("--strength", "give a strength such as \"6 %\", or --target for an equilibrium dose.");
             }
             return new BrineOrder.Equilibrium();

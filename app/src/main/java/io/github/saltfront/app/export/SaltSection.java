@@ -123,8 +123,10 @@ public final class SaltSection {
         }
         salting.window().ifPresent(window -> {
             Plan.Soaking soaking = salting.soaking().orElseThrow();
-            row("earliest", time(window.earliest()) + " to taste seasoned");
-            row(soaking.isMatched() ? "done" : "best", best(window, soaking.isMatched()));
+            if (window.earliest() <= window.latest()) {
+                row("earliest", time(window.earliest()) + " to taste seasoned");
+                row(soaking.isMatched() ? "done" : "best", best(window, soaking.isMatched()));
+            }
             row("latest", time(window.latest()) + ", " + soaking.limit());
         });
         salting.even().ifPresent(even -> {

@@ -180,8 +180,8 @@ public final class PlanFile {
 
     /** A wish that the treatment has no use for is an error: it would be dropped without a word. */
     private static void requireUse(Node node, Treatment treatment) {
-        boolean bath = treatment.isSoak() || treatment == Treatment.AUTO;
-        boolean ahead = bath || treatment == Treatment.DRY_SALT;
+        boolean bath = treatment.isSoak() && treatment != Treatment.EQUILIBRIUM || treatment == Treatment.AUTO;
+        boolean ahead = bath || treatment == Treatment.EQUILIBRIUM || treatment == Treatment.DRY_SALT;
         if (!bath && node.has("strength")) {
             node.problem("strength", "Got a strength without a brine, expected one with wet-brine or auto; remove it.");
         }
