@@ -19,6 +19,9 @@ import java.util.Set;
 
 /** Reads what a request says of the meat's label, the liquid and vessel of a soak, and a limit on sodium. */
 final class SaltWishes {
+    private static final double LEAST_LIQUID = 0.2;
+    private static final double MOST_LIQUID = 20;
+
     private static final Set<String> VESSELS = Set.of("bag", "tub", "bird-in-pot");
     private static final double HUNDRED_GRAMS = 0.1;
     private static final double LOWEST_LIMIT = 20e-6;
@@ -83,11 +86,8 @@ final class SaltWishes {
                     "not said");
         }
         Optional<Vessel> vessel = readVessel(root);
-        Optional<Double> ratio = root.findParsed("liquid_per_meat", "1 kg per kg meat", Words::perMeat);
-        if (ratio.isPresent() && !(ratio.get() >= 0.2 && ratio.get() <= 20)) {
-            root.problem("liquid_per_meat", "must be between 0.2 and 20 kg per kg meat.");
-            ratio = Optional.empty();
-        }
+        Optional<Double> ratio = root.findParsed(
+                "liquid_per_meat", "1 kg per kg meat", text -> Words.perMeat(text, LEAST_LIQUID, MOST_LIQUID));
         if (vessel.isEmpty() && ratio.isEmpty()) {
             assume.note("vessel", "a tub; a bag for marinades; a pot for a whole bird", "not said; common practice");
         }
