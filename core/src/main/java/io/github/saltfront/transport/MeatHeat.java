@@ -94,7 +94,8 @@ public final class MeatHeat {
 
         @Override
         public double temperature(double enthalpy, double water, double salt) {
-            boolean possible = enthalpy >= model.enthalpy(MeatThermalProperties.LOWEST_TEMPERATURE, water, salt);
+            boolean possible = enthalpy >= model.enthalpy(MeatThermalProperties.LOWEST_TEMPERATURE, water, salt)
+                    && enthalpy <= model.enthalpy(MeatThermalProperties.HIGHEST_TEMPERATURE, water, salt);
             return possible ? Temperature.toCelsius(model.temperature(enthalpy, water, salt)) : Double.NaN;
         }
 

@@ -96,15 +96,15 @@ class TradeFactsTest {
     }
 
     /**
-     * "155 °F needs about 45 s, 165 °F none." Agrees with the official table for lean chicken: 44.2 s at 155 °F, and 165 °F is
-     * where it prints no time. The program still credits no more than the last timed row, 10.8 s.
+     * "155 °F needs about 45 s, 165 °F none." Agrees with the official table for lean chicken: 44.2 s at 155 °F, and no time
+     * printed from 162 °F on. The program still credits no more than the last timed row, 10.8 s.
      */
     @Test
     void holdsAtHundredFiftyFiveAndHundredSixtyFive() {
         HoldTable lean = HoldTable.poultry(Bird.CHICKEN, OptionalDouble.of(0.01));
         assertThat(lean.requiredHold(Temperature.fromFahrenheit(155)).orElseThrow())
                 .isCloseTo(44.2, within(0.05));
-        assertThat(lean.instantTemperature()).isCloseTo(Temperature.fromFahrenheit(165), within(1e-9));
+        assertThat(lean.instantTemperature()).isLessThanOrEqualTo(Temperature.fromFahrenheit(165) + 1e-9);
         assertThat(lean.requiredHold(Temperature.fromFahrenheit(165)).orElseThrow())
                 .isCloseTo(10.8, within(0.05));
     }
