@@ -85,7 +85,16 @@ final class PublishedUptake {
     private static List<Row> breastOvernight() {
         String source = "Lopez-Alt 2015 (book, n = 3)";
         return List.of(
-                new Row("U04", "mass gain of breast overnight in 6 %", source, "%", 11.6, 11.6, massGain(0.06), true, ""),
+                new Row(
+                        "U04",
+                        "mass gain of breast overnight in 6 %",
+                        source,
+                        "%",
+                        11.6,
+                        11.6,
+                        massGain(0.06),
+                        true,
+                        ""),
                 new Row("U04", "the same in plain water", source, "%", 3.2, 3.2, massGain(0), true, ""));
     }
 
@@ -124,7 +133,16 @@ final class PublishedUptake {
         double ratio = SaltedAlready.KOSHER_SALT / bird.composition().nativeSalt();
         String magazine = "cooking magazine's laboratory test (press)";
         return List.of(
-                new Row("U01c", "sodium of cooked enhanced pork", magazine, "mg/100 g", 268, 268, cooked(enhanced), false, ""),
+                new Row(
+                        "U01c",
+                        "sodium of cooked enhanced pork",
+                        magazine,
+                        "mg/100 g",
+                        268,
+                        268,
+                        cooked(enhanced),
+                        false,
+                        ""),
                 new Row(
                         "U01d",
                         "sodium of cooked kosher chicken breast",
@@ -157,8 +175,8 @@ final class PublishedUptake {
     private static List<Row> signsOfWaterGain() {
         List<Row> rows = new ArrayList<>();
         Map<Double, Integer> chicken = new TreeMap<>(Map.of(0.05, 1, 0.10, 1, 0.15, -1, 0.20, -1));
-        chicken.forEach((strength, sign) -> rows.add(
-                sign("U05", "chicken-breast-skinless", "Schmidt 2006 (abstract)", strength, sign, "")));
+        chicken.forEach((strength, sign) ->
+                rows.add(sign("U05", "chicken-breast-skinless", "Schmidt 2006 (abstract)", strength, sign, "")));
         // 50 to 280 kg/m3 of brine at 5 C, with the density of Rogers and Pitzer
         Map<Double, Integer> pork = new TreeMap<>(Map.of(50.0, 1, 100.0, 1, 150.0, 1, 240.0, -1, 280.0, -1));
         pork.forEach((content, sign) -> rows.add(sign(

@@ -24,7 +24,9 @@ class PublishedUptakeTest {
                 .map(row -> DynamicTest.dynamicTest(
                         row.set() + ", " + row.what(),
                         () -> assertThat(row.isMet())
-                                .as("predicted %s, measured %s to %s; %s", row.predicted(), row.low(), row.high(), row.miss())
+                                .as(
+                                        "predicted %s, measured %s to %s; %s",
+                                        row.predicted(), row.low(), row.high(), row.miss())
                                 .isEqualTo(row.miss().isEmpty())))
                 .toList();
     }
@@ -45,7 +47,8 @@ class PublishedUptakeTest {
     }
 
     private static String table() {
-        StringBuilder text = new StringBuilder("| set | what | source | measured | predicted (90 % band) | result |\n|---|---|---|---:|---:|---|\n");
+        StringBuilder text = new StringBuilder(
+                "| set | what | source | measured | predicted (90 % band) | result |\n|---|---|---|---:|---:|---|\n");
         for (PublishedUptake.Row row : ROWS) {
             text.append(String.format(
                     Locale.ROOT,
@@ -63,7 +66,11 @@ class PublishedUptakeTest {
         }
         text.append("\nNot usable:\n\n");
         PublishedUptake.unusable()
-                .forEach((set, reason) -> text.append("- ").append(set).append(": ").append(reason).append(".\n"));
+                .forEach((set, reason) -> text.append("- ")
+                        .append(set)
+                        .append(": ")
+                        .append(reason)
+                        .append(".\n"));
         return text.toString();
     }
 
