@@ -52,9 +52,6 @@ public final class DayEnsemble {
     /** Cap on the diffusion coefficient of salt at 5 degrees Celsius: 0.85 of that in free water [m2/s]. */
     private static final double DIFFUSIVITY_CAP = 7.5e-10;
 
-    /** Least factor on the juice [-]: a wide band must not draw a piece that loses none, for which the model is not made. */
-    private static final double LEAST_JUICE = 0.05;
-
     private final MeatModel meat;
     private final Shape shape;
     private final double startTemperature;
@@ -220,7 +217,7 @@ public final class DayEnsemble {
                 heat.withConductivityFactor(draw.logarithmic(Uncertainty.CONDUCTIVITY, CONDUCTIVITY)),
                 motion,
                 false,
-                Math.max(LEAST_JUICE, draw.linear(Uncertainty.JUICE, meat.juiceFactor())));
+                Math.max(0, draw.linear(Uncertainty.JUICE, meat.juiceFactor())));
     }
 
     private static StageInput input(Stage stage, LayerSolver solver, int member, List<SaltSource> before) {

@@ -82,7 +82,7 @@ class PlannerTest {
                         OptionalDouble.empty(),
                         Request.Liquor.USUAL,
                         Temperature.fromCelsius(4),
-                        SaltedAlready.plain(cut.composition().nativeSalt())),
+                        SaltedAlready.of(Optional.of(cut), cut.composition().nativeSalt(), SaltedAlready.Label.NONE)),
                 new Request.Cook(appliance, appliance.temperature().typical(), 0),
                 new Request.Taste(0.0075, core, OptionalDouble.empty()),
                 new Request.Timing(NOON, Optional.empty()),

@@ -24,6 +24,8 @@ final class SaltWishes {
 
     private static final Set<String> VESSELS = Set.of("bag", "tub", "bird-in-pot");
     private static final double HUNDRED_GRAMS = 0.1;
+    private static final double LEAST_LIQUID = 0.2;
+    private static final double MOST_LIQUID = 20;
     private static final double LOWEST_LIMIT = 20e-6;
     private static final double HIGHEST_LIMIT = 2e-3;
 
@@ -46,7 +48,7 @@ final class SaltWishes {
         SaltedAlready.Label label = root.findChild("label")
                 .map(node -> new SaltedAlready.Label(
                         finite(node.findQuantityInRange("solution", Dimension.FRACTION, "0 %", "50 %"), 1),
-                        finite(node.findQuantityInRange("sodium", Dimension.MASS, "1 mg", "3 g"), 1 / HUNDRED_GRAMS),
+                        finite(node.findQuantityInRange("sodium", Dimension.MASS, "5 mg", "3 g"), 1 / HUNDRED_GRAMS),
                         node.findFlag("kosher").orElse(false)))
                 .orElse(SaltedAlready.Label.NONE);
         return SaltedAlready.of(cut, nativeSalt, label);
@@ -66,7 +68,8 @@ final class SaltWishes {
             }
             double read = QuantityParser.parse(text, Dimension.MASS);
             if (!(read >= LOWEST_LIMIT && read <= HIGHEST_LIMIT)) {
-                throw new IllegalArgumentException("must be between 20 mg and 2 g in 85 g cooked.");
+                throw new IllegalArgumentException(
+                        "Got \"" + text + "\", expected low or 20 mg to 2 g in 85 g cooked; check the number.");
             }
             return read;
         });
@@ -109,8 +112,7 @@ final class SaltWishes {
     static String unknownLiquid(String text, Catalog catalog) {
         List<String> near =
                 catalog.liquids().nearest(text, 3).stream().map(Liquid::id).toList();
-        return "no liquid \"" + text + "\" in the catalog; nearest are " + String.join(", ", near)
-                + ". \"catalog liquids\" lists all.";
+        return Words.unknown(text, "a liquid of the catalog", near, "\"catalog liquids\" lists all.");
     }
 
     private static Optional<Vessel> readVessel(Node root) {
@@ -120,7 +122,8 @@ final class SaltWishes {
             OptionalDouble length = finite(node.findQuantityInRange("length", Dimension.LENGTH, "5 cm", "3 m"), 1);
             if (width.isEmpty()) {
                 node.problem(
-                        "width", "is missing; write {width: 24 cm} for a round pot, and the length too for a tub.");
+                        "width",
+                        "Got no width, expected that of a round pot or of a tub; write {width: 24 cm}, with a length for a tub.");
                 return Optional.empty();
             }
             return Optional.of(
@@ -136,7 +139,9 @@ final class SaltWishes {
                 return new Vessel.Pot(QuantityParser.parse(text, Dimension.LENGTH));
             } catch (QuantityException e) {
                 throw new IllegalArgumentException(
-                        "\"" + text + "\" is no vessel; write bag, tub, bird-in-pot or a width such as 24 cm.", e);
+                        "Got \"" + text
+                                + "\", expected bag, tub, bird-in-pot or the width of a round pot; write it as 24 cm.",
+                        e);
             }
         });
     }

@@ -112,10 +112,10 @@ class SaltWishesTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "liquid: butermilk | nearest are buttermilk",
-                "vessel: bucket | bag, tub, bird-in-pot or a width",
+                "liquid: butermilk | a liquid of the catalog; nearest are buttermilk",
+                "vessel: bucket | bag, tub, bird-in-pot or the width",
                 "label: {solution: 80 %} | 50",
-                "taste: {sodium: 5 mg} | between 20 mg and 2 g",
+                "taste: {sodium: 5 mg} | 20 mg to 2 g",
                 "salt: pink curing salt | nitrite"
             })
     void wrongWishesAreExplained(String line, String message) {
