@@ -19,9 +19,6 @@ import java.util.Set;
 
 /** Reads what a request says of the meat's label, the liquid and vessel of a soak, and a limit on sodium. */
 final class SaltWishes {
-    private static final double LEAST_LIQUID = 0.2;
-    private static final double MOST_LIQUID = 20;
-
     private static final Set<String> VESSELS = Set.of("bag", "tub", "bird-in-pot");
     private static final double HUNDRED_GRAMS = 0.1;
     private static final double LEAST_LIQUID = 0.2;
