@@ -46,7 +46,7 @@ final class Clock {
             steps.add(new Plan.Step(saltStart, saltWords(salting), true));
             steps.add(new Plan.Step(cookStart.minusSeconds((long) DRYING), dryWords(salting), true));
         }
-        if (salting.treatment() == Request.Treatment.SURFACE_SALT) {
+        if (salting.treatment() == Request.Treatment.SURFACE_SALT || salting.finish() > 0) {
             steps.add(new Plan.Step(cookStart.minusMinutes(2), "Salt the outside.", true));
         }
         steps.add(new Plan.Step(
@@ -77,14 +77,22 @@ final class Clock {
     }
 
     private static String saltWords(Plan.SaltPlan salting) {
-        return salting.treatment() == Request.Treatment.WET_BRINE
-                ? "Put the meat into the brine, in the refrigerator."
-                : "Salt the meat all over and lay it uncovered in the refrigerator.";
+        if (!salting.treatment().isSoak()) {
+            return "Salt the meat all over and lay it uncovered in the refrigerator.";
+        }
+        String bath = switch (salting.treatment()) {
+            case DAIRY, MARINADE -> "marinade";
+            default -> "brine";
+        };
+        return "Put the meat into the cold " + bath + ", in the refrigerator.";
     }
 
     private static String dryWords(Plan.SaltPlan salting) {
-        return salting.treatment() == Request.Treatment.WET_BRINE
-                ? "Take it out, pour the brine away, pat the meat dry. Do not rinse."
-                : "Take it out; pat it dry if it is wet. Do not rinse.";
+        if (!salting.treatment().isSoak()) {
+            return "Take it out; pat it dry if it is wet. Do not rinse.";
+        }
+        return salting.treatment() == Request.Treatment.DAIRY
+                ? "Take it out, let it drip off, pour the liquid away. Do not rinse."
+                : "Take it out, pour the liquid away, pat the meat dry. Do not rinse.";
     }
 }

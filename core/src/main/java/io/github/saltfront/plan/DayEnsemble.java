@@ -152,15 +152,20 @@ public final class DayEnsemble {
         for (int i = 0; i < part.size(); i++) {
             days.add(new MemberDay());
         }
+        List<StageInput> before = List.of();
         for (List<Stage> row : perStage) {
             List<StageInput> inputs = new ArrayList<>();
             for (int i = 0; i < row.size(); i++) {
-                inputs.add(input(row.get(i), solver, i, twoFaced));
+                List<SaltSource> sources = before.isEmpty()
+                        ? List.of(SaltSource.NONE, SaltSource.NONE)
+                        : before.get(i).sources();
+                inputs.add(input(row.get(i), solver, i, sources));
                 if (!twoFaced) {
                     solver.setConductanceFactor(i, shape.conductanceFactor(biot(row.get(0))));
                 }
                 days.get(i).beginStage(row.get(i).kind());
             }
+            before = inputs;
             solver.run(inputs, (s, member, start, end) -> days.get(member).step(s, member, start, end));
             for (int i = 0; i < row.size(); i++) {
                 days.get(i).endStage(solver, i);
@@ -215,16 +220,20 @@ public final class DayEnsemble {
                 Math.max(0, draw.linear(Uncertainty.JUICE, meat.juiceFactor())));
     }
 
-    private static StageInput input(Stage stage, LayerSolver solver, int member, boolean twoFaced) {
+    private static StageInput input(Stage stage, LayerSolver solver, int member, List<SaltSource> before) {
+        boolean twoFaced = solver.grid().isTwoFaced();
         List<FaceCondition> faces = stage.faces();
         if (twoFaced && faces.size() == 1) {
             faces = List.of(faces.get(0), faces.get(0));
         } else if (!twoFaced && faces.size() == 2) {
             faces = List.of(faces.get(0));
         }
-        SaltSource source = stage.salt().perFace(solver.massPerArea(member) / faces.size());
-        return new StageInput(
-                faces, faces.size() == 2 ? List.of(source, source) : List.of(source), stage.duration(), stage.stop());
+        double meatPerArea = solver.massPerArea(member) / faces.size();
+        List<SaltSource> sources = new ArrayList<>();
+        for (int face = 0; face < faces.size(); face++) {
+            sources.add(stage.salt().perFace(meatPerArea, before.get(face), solver.reservoirStrength(face, member)));
+        }
+        return new StageInput(faces, sources, stage.duration(), stage.stop());
     }
 
     private double biot(Stage stage) {

@@ -39,13 +39,29 @@ public record HandlingCaution(String id, String applies, Level level, String tex
     /** Reads the table. */
     public static List<HandlingCaution> load() {
         return CsvTable.load(HandlingCaution.class, "handling_cautions.csv").rows().stream()
-                .map(r -> new HandlingCaution(
-                        r.text("id"),
-                        r.text("applies"),
-                        Level.valueOf(r.text("level").toUpperCase(Locale.ROOT)),
-                        r.text("text"),
-                        Provenance.of(r)))
+                .map(HandlingCaution::read)
                 .toList();
+    }
+
+    /**
+     * Returns one caution.
+     *
+     * @param id its key
+     * @return the caution
+     * @throws io.github.saltfront.data.DataException if there is none
+     */
+    public static HandlingCaution of(String id) {
+        return read(
+                CsvTable.load(HandlingCaution.class, "handling_cautions.csv").row("id", id));
+    }
+
+    private static HandlingCaution read(CsvTable.Row row) {
+        return new HandlingCaution(
+                row.text("id"),
+                row.text("applies"),
+                Level.valueOf(row.text("level").toUpperCase(Locale.ROOT)),
+                row.text("text"),
+                Provenance.of(row));
     }
 
     /**

@@ -82,6 +82,25 @@ public record MeatModel(
                 false);
     }
 
+    /**
+     * Returns the same meat with what its label says: the salt it holds, and that a solution was put into it with needles.
+     *
+     * @param label the label
+     * @return the meat
+     */
+    public MeatModel labelled(SaltedAlready label) {
+        boolean injected = label.solutionPerMeat().orElse(0) > 0 && safety == Meat.INTACT;
+        return new MeatModel(
+                name,
+                species,
+                composition,
+                label.salt(),
+                diffusivity,
+                juiceFactor,
+                injected ? Meat.TENDERIZED_OR_INJECTED : safety,
+                hasSkin);
+    }
+
     private static Meat safetyOf(Cut cut) {
         boolean ground = cut.group() == Cut.Group.GROUND;
         return switch (cut.species().toLowerCase(Locale.ROOT)) {

@@ -1,10 +1,12 @@
 package io.github.saltfront.plan;
 
+import io.github.saltfront.safety.TemperatureHistory;
 import io.github.saltfront.transport.LayerSolver;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
-/** What became of one member of an ensemble: the ends of its stages and the histories of core temperature and salt. */
+/** What became of one member of an ensemble: the ends of its stages and the histories of core and surface temperature and of salt. */
 public final class MemberDay {
     /** Depth of the outer layer whose salt is reported [m]. */
     public static final double OUTER_DEPTH = 0.005;
@@ -52,11 +54,19 @@ public final class MemberDay {
 
     void step(LayerSolver solver, int member, double start, double end) {
         if (steps.isEmpty()) {
-            steps.add(new double[] {begin + start, solver.coreTemperature(member, 0), solver.meanSalt(member)});
+            steps.add(state(solver, member, begin + start, 0));
         }
-        double middle = 0.5 * (start + end);
-        steps.add(new double[] {begin + middle, solver.coreTemperature(member, 0.5), solver.meanSalt(member, 0.5)});
-        steps.add(new double[] {begin + end, solver.coreTemperature(member, 1), solver.meanSalt(member, 1)});
+        steps.add(state(solver, member, begin + 0.5 * (start + end), 0.5));
+        steps.add(state(solver, member, begin + end, 1));
+    }
+
+    private static double[] state(LayerSolver solver, int member, double time, double theta) {
+        return new double[] {
+            time,
+            solver.coreTemperature(member, theta),
+            solver.meanSalt(member, theta),
+            solver.faceTemperature(0, member, theta)
+        };
     }
 
     void endStage(LayerSolver solver, int member) {
@@ -127,23 +137,37 @@ public final class MemberDay {
     }
 
     /**
-     * Returns the times of the recorded core temperatures from a time on.
+     * Returns the core temperature from a time on.
      *
      * @param from time since the start of the day [s]
-     * @return rising times [s]
+     * @return the history
      */
-    public double[] times(double from) {
-        return steps.stream().filter(s -> s[0] >= from).mapToDouble(s -> s[0]).toArray();
+    public TemperatureHistory coreHistory(double from) {
+        return history(from, 1);
     }
 
     /**
-     * Returns the core temperatures that belong to {@link #times}.
+     * Returns the temperature of the first face from a time on.
      *
      * @param from time since the start of the day [s]
-     * @return temperatures [K]
+     * @return the history
      */
-    public double[] coreTemperatures(double from) {
-        return steps.stream().filter(s -> s[0] >= from).mapToDouble(s -> s[1]).toArray();
+    public TemperatureHistory surfaceHistory(double from) {
+        return history(from, 3);
+    }
+
+    private TemperatureHistory history(double from, int column) {
+        double[] times = new double[steps.size()];
+        double[] temperatures = new double[steps.size()];
+        int count = 0;
+        for (double[] step : steps) {
+            if (step[0] >= from && (count == 0 || step[0] > times[count - 1])) {
+                times[count] = step[0];
+                temperatures[count] = step[column];
+                count++;
+            }
+        }
+        return TemperatureHistory.of(Arrays.copyOf(times, count), Arrays.copyOf(temperatures, count));
     }
 
     /**

@@ -1,7 +1,9 @@
 package io.github.saltfront.plan;
 
+import io.github.saltfront.quality.Band;
 import io.github.saltfront.safety.Caution;
 import io.github.saltfront.safety.PredictedVerdict;
+import io.github.saltfront.units.Checks;
 import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
@@ -38,36 +40,97 @@ public record Plan(
      * What to do with salt.
      *
      * @param treatment chosen treatment, never {@code AUTO}
-     * @param reasons why, one sentence each
-     * @param salt mass of salt for all pieces [kg]
-     * @param water mass of water for all pieces [kg]; zero for dry salting
-     * @param saltPerWater strength of the brine as salt per mass of water [kg/kg]; zero for dry salting
+     * @param reasons why
+     * @param target mean salt of the raw meat that is aimed at [kg/kg]
+     * @param salt salt to weigh for all pieces [kg]; what a liquid brings is not in it
+     * @param soaking the bath, for a soak
      * @param time planned time of salting [s]
      * @param window when it is seasoned enough and when it turns too salty, for a soak
+     * @param after mean salt of the raw meat when salting is over [kg/kg]
+     * @param even time for salt to even out: the middle within what can be tasted of the mean, for fast, usual and slow meat
+     *     [s]; empty where nothing was salted ahead
+     * @param finish salt to put on the surface afterwards because the soak is too short [kg]; mostly zero
+     * @param cautions what to take care of when salting, gravest first
      */
     public record SaltPlan(
             Request.Treatment treatment,
-            List<String> reasons,
+            List<Reason> reasons,
+            double target,
             double salt,
-            double water,
-            double saltPerWater,
+            Optional<Soaking> soaking,
             double time,
-            Optional<Window> window) {
-        /** Copies the list. */
+            Optional<Window> window,
+            Interval after,
+            Optional<Band> even,
+            double finish,
+            List<HandlingCaution> cautions) {
+        /** Copies the lists. */
         public SaltPlan {
             reasons = List.copyOf(reasons);
+            cautions = List.copyOf(cautions);
+        }
+
+        /** Returns the water of the bath for all pieces [kg]; zero without a bath. */
+        public double water() {
+            return soaking.map(s -> s.bath().water()).orElse(0.0);
+        }
+
+        /** Returns the strength of the bath as salt per mass of water, all salt counted [kg/kg]; zero without a bath. */
+        public double saltPerWater() {
+            return soaking.map(s -> s.bath().saltPerWater()).orElse(0.0);
         }
     }
+
+    /**
+     * A reason and where it comes from.
+     *
+     * @param words one or two sentences
+     * @param sources keys of the bibliography; {@code common-practice} where there is no source, {@code model} for what was
+     *     computed here, {@code request} for a wish
+     */
+    public record Reason(String words, List<String> sources) {
+        /** Copies the list; at least one source is required. */
+        public Reason {
+            sources = List.copyOf(sources);
+            Checks.require(!sources.isEmpty(), "a reason needs a source, got none for \"" + words + "\".");
+        }
+    }
+
+    /**
+     * The bath of a soak.
+     *
+     * @param bath the bath as mixed
+     * @param vessel what it is in and why so much, in words
+     * @param end salt of the meat if it is left for good, by the balance without swelling [kg/kg]
+     * @param isMatched whether it is so weak that the meat ends at the target
+     * @param acid what its acid does, if it holds any that counts
+     * @param limit what sets the latest time, in words
+     */
+    public record Soaking(Bath bath, String vessel, double end, boolean isMatched, Optional<Acid> acid, String limit) {}
+
+    /**
+     * What the acid of a bath does.
+     *
+     * @param advice what to expect of it
+     * @param depth how deep it goes in the planned time [m], good to a factor of two
+     */
+    public record Acid(AcidAdvice advice, Band depth) {}
 
     /**
      * Window of a soak.
      *
      * @param earliest time at which half of the ensemble has reached the low end of the taste band [s]
      * @param best time at which half of the ensemble has reached the target [s]
-     * @param latest time at which a fifth of the ensemble has passed the high end of the taste band [s]
+     * @param latest time at which a fifth of the ensemble has passed the high end of the taste band [s]; the longest a bath
+     *     may stand if that never comes
      * @param tooSaltyAtBest share of the ensemble beyond the high end at the best time [-]
+     * @param isSure whether one time suits slow and fast meat: 95 % seasoned before 5 % are too salty
      */
-    public record Window(double earliest, double best, double latest, double tooSaltyAtBest) {}
+    public record Window(double earliest, double best, double latest, double tooSaltyAtBest, boolean isSure) {
+        Window endingBy(double time) {
+            return new Window(earliest, best, Math.min(latest, time), tooSaltyAtBest, isSure);
+        }
+    }
 
     /**
      * How to cook and when to stop.
@@ -80,8 +143,9 @@ public record Plan(
      * @param timeToPeak time from taking it out to the peak [s]
      * @param timeNearTarget time the core stays within 1 K of the target or above after it is out [s]
      * @param rest rest [s]
-     * @param holdShare share of the required hold at the worst place [-]
+     * @param holdShare share of the required hold at the worst place, with the allowance for salt if it is salted [-]
      * @param holdAtTarget required hold at the peak's median [s], if the table has one
+     * @param warmth times in which bacteria grow, against the official limits
      * @param verdict verdict on the lower end
      */
     public record CookPlan(
@@ -95,6 +159,7 @@ public record Plan(
             double rest,
             Interval holdShare,
             Optional<Double> holdAtTarget,
+            WarmTimes warmth,
             PredictedVerdict verdict) {
         /** Copies the list. */
         public CookPlan {
@@ -112,6 +177,8 @@ public record Plan(
      * @param massGain gain of mass by salting per raw mass [kg/kg]
      * @param massLoss loss of mass from raw to served per raw mass [kg/kg]
      * @param evaporated evaporated water per raw mass [kg/kg]
+     * @param servingSodium sodium of a cooked serving of {@link BrineSheet#SERVING} [kg]
+     * @param juiceSalt salt of the juice that drips, as it runs [kg/kg]; empty if next to none does
      */
     public record Result(
             Interval rawMeanSalt,
@@ -120,7 +187,9 @@ public record Plan(
             Interval coreSalt,
             Interval massGain,
             Interval massLoss,
-            Interval evaporated) {}
+            Interval evaporated,
+            Interval servingSodium,
+            Optional<Interval> juiceSalt) {}
 
     /**
      * A step of the clock.

@@ -42,6 +42,9 @@ public final class Planner {
 
     private static final double HOTTEST_PULL = 95;
 
+    /** Juice per raw mass below which its salt is not told [kg/kg]: a few drops. */
+    private static final double LEAST_JUICE = 0.005;
+
     private final SolverSettings settings;
     private final Request request;
     private final SafetyRule rule;
@@ -56,7 +59,8 @@ public final class Planner {
                 request.food().meat().safety(),
                 OptionalDouble.of(request.food().meat().composition().fat()),
                 request.guests().vulnerable(),
-                request.guests().kitchen());
+                request.guests().kitchen(),
+                isSalted(request));
         HoldTable table = rule.holdTable();
         settings = SolverSettings.DEFAULT.withTolerances(0.02, 5e-5).withKinetics(table::rate, new KajitaniJuice());
     }
@@ -74,12 +78,43 @@ public final class Planner {
         return new Planner(request, executor, seed).plan();
     }
 
+    /**
+     * Plans the salting alone, without cooking it through.
+     *
+     * @param request the request
+     * @param executor where to run parts of the ensemble; has no effect on the numbers
+     * @param seed seed of the ensemble
+     * @return what to do with salt; the same as in the whole plan
+     * @throws PlanningException if the request cannot be met
+     */
+    public static Plan.SaltPlan planSalting(Request request, Executor executor, long seed) {
+        Planner planner = new Planner(request, executor, seed);
+        double cookAndRest = 0;
+        if (request.timing().serve().isPresent()) {
+            CookStages stages = new CookStages(request, planner.rule);
+            cookAndRest = planner.searchPull(stages).cookTimeHigh() + stages.rest();
+        }
+        return new SaltChooser(request, executor, seed, cookAndRest).choose();
+    }
+
+    private PullSearch.Found searchPull(CookStages stages) {
+        List<Draw> few = Draw.ensemble(SEARCH_MEMBERS, seed + 1);
+        return new PullSearch(request, rule, stages, ensemble(few), executor).find();
+    }
+
+    /** Salt may be in it by the plan, by the program's choice, or from the plant; only a plain "none" is taken for none. */
+    private static boolean isSalted(Request request) {
+        boolean atThePlant = request.food()
+                .cut()
+                .filter(cut -> cut.treatmentClass().equals("enhanced"))
+                .isPresent();
+        return atThePlant || request.salting().treatment() != Request.Treatment.NONE;
+    }
+
     private Plan plan() {
         requireHoldTable();
         CookStages stages = new CookStages(request, rule);
-        List<Draw> few = Draw.ensemble(SEARCH_MEMBERS, seed + 1);
-        PullSearch search = new PullSearch(request, rule, stages, ensemble(few), executor);
-        PullSearch.Found found = search.find();
+        PullSearch.Found found = searchPull(stages);
         SaltChooser chooser = new SaltChooser(request, executor, seed, found.cookTimeHigh() + stages.rest());
         Plan.SaltPlan salting = chooser.choose();
 
@@ -94,7 +129,7 @@ public final class Planner {
         Plan.CookPlan cooking = cookPlan(days, pull, found, stages);
         Plan.Result result = result(days);
         List<Plan.Step> clock = Clock.steps(request, salting, cooking, stages);
-        return new Plan(request, salting, cooking, result, clock, cautions(salting), MEMBERS, seed);
+        return new Plan(request, salting, cooking, result, clock, cautions(salting, cooking), MEMBERS, seed);
     }
 
     private void requireHoldTable() {
@@ -116,7 +151,8 @@ public final class Planner {
     private List<MemberDay> run(DayEnsemble ensemble, Plan.SaltPlan salting, CookStages stages, double pull) {
         List<DayEnsemble.StageFor> day = new ArrayList<>(SaltStages.of(request, salting));
         boolean onSurface = salting.treatment() == Request.Treatment.SURFACE_SALT && salting.salt() > 0;
-        day.add(stages.heat(pull, onSurface ? SaltStages.dose(request, salting.salt()) : SaltExchange.NONE));
+        double onTop = onSurface ? salting.salt() : salting.finish();
+        day.add(stages.heat(pull, onTop > 0 ? SaltStages.dose(request, onTop) : SaltExchange.KEEP));
         day.add(stages.restStage());
         return ensemble.run(day, executor);
     }
@@ -142,6 +178,7 @@ public final class Planner {
             hold[i] = day.end(CookStages.REST).leastKill();
         }
         Interval peaks = Interval.of(peak);
+        WarmTimes warmth = WarmTimes.of(days);
         OptionalDouble required = rule.holdTable().requiredHold(peaks.median());
         return new Plan.CookPlan(
                 pull,
@@ -154,11 +191,12 @@ public final class Planner {
                 stages.rest(),
                 Interval.of(hold),
                 required.isPresent() ? Optional.of(required.getAsDouble()) : Optional.empty(),
-                rule.judge(predicted(days, hold)));
+                warmth,
+                rule.judge(predicted(days, hold, warmth)));
     }
 
     /** The lower end: the share of the hold that all but a twentieth exceed, and a member near that end for the rest. */
-    private PredictedKill predicted(List<MemberDay> days, double[] hold) {
+    private PredictedKill predicted(List<MemberDay> days, double[] hold, WarmTimes warmth) {
         double[] sorted = hold.clone();
         Arrays.sort(sorted);
         double low = Interval.quantile(sorted, 1 - SAFE_SHARE);
@@ -169,7 +207,12 @@ public final class Planner {
             meeting += rule.consumerMinimum().isMetBy(history) ? 1 : 0;
             comeUp &= OfficialLimits.comeUp(history).outcome() != LimitCheck.Outcome.FAIL;
         }
-        return new PredictedKill(low, meeting >= SAFE_SHARE * days.size(), true, comeUp, true);
+        return new PredictedKill(
+                low,
+                meeting >= SAFE_SHARE * days.size(),
+                true,
+                comeUp,
+                warmth.limits().coldBefore());
     }
 
     private Plan.Result result(List<MemberDay> days) {
@@ -181,6 +224,7 @@ public final class Planner {
         double[] gain = new double[n];
         double[] loss = new double[n];
         double[] evaporated = new double[n];
+        double[] juice = new double[n];
         for (int i = 0; i < n; i++) {
             List<MemberDay.StageEnd> ends = days.get(i).ends();
             MemberDay.StageEnd before = ends.get(Math.max(0, ends.size() - 3));
@@ -193,6 +237,7 @@ public final class Planner {
             gain[i] = salted ? -before.massLoss() : 0;
             loss[i] = served.massLoss();
             evaporated[i] = served.evaporated();
+            juice[i] = juiceSalt(salted ? before.massLoss() : 0, salted ? before.evaporated() : 0, raw[i], served);
         }
         return new Plan.Result(
                 Interval.of(raw),
@@ -201,7 +246,18 @@ public final class Planner {
                 Interval.of(core),
                 Interval.of(gain),
                 widened(Interval.of(loss)),
-                Interval.of(evaporated));
+                Interval.of(evaporated),
+                Interval.of(Arrays.stream(mean)
+                        .map(salt -> Sodium.of(salt) * BrineSheet.SERVING)
+                        .toArray()),
+                Arrays.stream(juice).allMatch(Double::isFinite) ? Optional.of(Interval.of(juice)) : Optional.empty());
+    }
+
+    /** Salt of what drips between salting and serving; not a number where next to nothing drips. */
+    private static double juiceSalt(double loss, double evaporated, double rawSalt, MemberDay.StageEnd served) {
+        double juice = served.massLoss() - loss - (served.evaporated() - evaporated);
+        double salt = rawSalt * (1 - loss) - served.meanSalt() * (1 - served.massLoss());
+        return juice > LEAST_JUICE && salt > 0 ? salt / juice : Double.NaN;
     }
 
     /** Half band of the juice model against data, which the spread of the ensemble does not hold. */
@@ -211,9 +267,9 @@ public final class Planner {
                 Math.min(loss.low(), loss.median() - half), loss.median(), Math.max(loss.high(), loss.median() + half));
     }
 
-    private List<Caution> cautions(Plan.SaltPlan salting) {
+    private List<Caution> cautions(Plan.SaltPlan salting, Plan.CookPlan cooking) {
         Set<Caution.Situation> situations = EnumSet.noneOf(Caution.Situation.class);
-        if (salting.treatment() == Request.Treatment.WET_BRINE) {
+        if (salting.treatment().isSoak()) {
             situations.add(Caution.Situation.BRINED);
         }
         if (salting.treatment() != Request.Treatment.NONE) {
@@ -223,6 +279,10 @@ public final class Planner {
             case AIR, RADIANT -> situations.add(Caution.Situation.DRY_HEAT);
             default -> {}
         }
+        if (cooking.warmth().limits().comeUp().stream().anyMatch(LimitCheck::isNear)) {
+            situations.add(Caution.Situation.SLOW_COME_UP);
+        }
+        situations.add(Caution.Situation.COOLING);
         return Caution.select(rule, situations);
     }
 }

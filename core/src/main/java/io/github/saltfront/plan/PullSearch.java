@@ -59,7 +59,9 @@ final class PullSearch {
         double wished = wished();
         String required = rule.vulnerableGuests()
                 ? "the consumer minimum of " + rule.consumerMinimum().describe()
-                : "the official hold at the worst place";
+                : rule.salted()
+                        ? "the hold at the worst place, with our allowance for salt below 64 °C,"
+                        : "the official hold at the worst place";
         if (stages.isBath()) {
             List<MemberDay> days = run(wished);
             requireReached(days, wished);
@@ -187,17 +189,6 @@ final class PullSearch {
 
     /** Core temperature from the start of the heat on. */
     static TemperatureHistory history(MemberDay day) {
-        double from = day.end(CookStages.HEAT).start();
-        double[] times = day.times(from);
-        double[] temperatures = day.coreTemperatures(from);
-        int count = 0;
-        for (int i = 0; i < times.length; i++) {
-            if (count == 0 || times[i] > times[count - 1]) {
-                times[count] = times[i];
-                temperatures[count] = temperatures[i];
-                count++;
-            }
-        }
-        return TemperatureHistory.of(Arrays.copyOf(times, count), Arrays.copyOf(temperatures, count));
+        return day.coreHistory(day.end(CookStages.HEAT).start());
     }
 }

@@ -2,6 +2,7 @@ package io.github.saltfront.plan;
 
 import io.github.saltfront.catalog.Appliance;
 import io.github.saltfront.catalog.Cut;
+import io.github.saltfront.catalog.Liquid;
 import io.github.saltfront.catalog.SaltForm;
 import io.github.saltfront.shape.Shape;
 import io.github.saltfront.units.Checks;
@@ -80,14 +81,25 @@ public record Request(
     public enum Treatment {
         /** Let the program choose. */
         AUTO,
-        /** Soak in salt water. */
+        /** Soak in salt water, or in another liquid of a given strength, for a time. */
         WET_BRINE,
+        /** Soak in a bath so weak that the meat ends at the target and cannot pass it. */
+        EQUILIBRIUM,
+        /** Soak in cultured milk with salt. */
+        DAIRY,
+        /** Soak in a seasoned or acid liquid with salt. */
+        MARINADE,
         /** Salt on the surface, then wait uncovered in the refrigerator. */
         DRY_SALT,
         /** Salt on the surface just before the heat. */
         SURFACE_SALT,
         /** No salt beforehand. */
-        NONE
+        NONE;
+
+        /** Tells whether the meat lies in a liquid. */
+        public boolean isSoak() {
+            return this == WET_BRINE || this == EQUILIBRIUM || this == DAIRY || this == MARINADE;
+        }
     }
 
     /**
@@ -97,19 +109,36 @@ public record Request(
      * @param salt salt at hand
      * @param strength strength of the brine as salt per mass of water [kg/kg], if it is given
      * @param time time of salting [s], if it is given
-     * @param waterPerMeat water of the brine per mass of meat [kg/kg]
+     * @param liquor what the meat may lie in
      * @param refrigerator temperature of the refrigerator [K]
+     * @param label what the meat held when it was bought
      */
     public record Salting(
             Treatment treatment,
             SaltForm salt,
             OptionalDouble strength,
             OptionalDouble time,
-            double waterPerMeat,
-            double refrigerator) {
+            Liquor liquor,
+            double refrigerator,
+            SaltedAlready label) {}
+
+    /**
+     * What the meat may lie in.
+     *
+     * @param liquid the liquid, if one is named; water, or what the treatment is known for, otherwise
+     * @param vessel the vessel, if one is named; what suits the treatment otherwise
+     * @param perMeat liquid per mass of meat as bought [kg/kg], if it is given; goes before the vessel
+     * @param sugarPerSalt sugar per mass of added salt [kg/kg], 0 to 1
+     */
+    public record Liquor(
+            Optional<Liquid> liquid, Optional<Vessel> vessel, OptionalDouble perMeat, double sugarPerSalt) {
+        /** Water from the tap, as much as it takes. */
+        public static final Liquor USUAL = new Liquor(Optional.empty(), Optional.empty(), OptionalDouble.empty(), 0);
+
         /** Checks the values. */
-        public Salting {
-            Checks.requireInRange("water per mass of meat", waterPerMeat, 0.2, 20, "kg/kg");
+        public Liquor {
+            perMeat.ifPresent(ratio -> Checks.requireInRange("liquid per mass of meat", ratio, 0.2, 20, "kg/kg"));
+            Checks.requireInRange("sugar per added salt", sugarPerSalt, 0, 1, "kg/kg");
         }
     }
 
@@ -127,8 +156,14 @@ public record Request(
      *
      * @param rawSalt mean salt of the raw salted meat to aim at, native salt included [kg/kg]
      * @param core core temperature to serve at, if it is given [K]
+     * @param sodiumLimit most sodium of a cooked serving of {@link BrineSheet#SERVING} [kg], if it is limited
      */
-    public record Taste(double rawSalt, OptionalDouble core) {}
+    public record Taste(double rawSalt, OptionalDouble core, OptionalDouble sodiumLimit) {
+        /** Checks the values. */
+        public Taste {
+            sodiumLimit.ifPresent(limit -> Checks.requireInRange("sodium of a serving", limit, 1e-6, 0.01, "kg"));
+        }
+    }
 
     /**
      * When it is.

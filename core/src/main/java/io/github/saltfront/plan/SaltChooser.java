@@ -1,54 +1,83 @@
 package io.github.saltfront.plan;
 
-import io.github.saltfront.catalog.Catalog;
-import io.github.saltfront.catalog.TreatmentRules;
+import io.github.saltfront.catalog.Liquid;
+import io.github.saltfront.catalog.SaltDiffusivity;
 import io.github.saltfront.quality.Band;
+import io.github.saltfront.quality.JuiceLoss;
 import io.github.saltfront.quality.Seasoning;
-import io.github.saltfront.transport.SolverSettings;
+import io.github.saltfront.units.QuantityFormat;
 import java.time.Duration;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 
-/** Chooses how to salt: by the wish, else by the rule for the cut, within the time there is. */
+/** Works the salting out: what {@link SaltAdvice} decides, in grams and hours, within the time there is. */
 final class SaltChooser {
     /** Usual strength of a brine as salt per mass of water [kg/kg]: 60 g per liter; common practice, no source. */
     static final double USUAL_STRENGTH = 0.06;
 
-    /** Share of the ensemble that may be too salty [-]; salt reference, over-salting rule. */
-    private static final double TOO_SALTY_SHARE = 0.20;
-
-    /** Members that the window of a soak is read off. */
-    private static final int WINDOW_MEMBERS = 100;
-
-    private static final double LONGEST_SOAK = 48 * 3600;
-    private static final double GRID = 300;
     private static final double PREPARATION = 20 * 60;
-    private static final double LEAST_TIME_BEFORE_COOKING = 15 * 60;
+    private static final double HOUR = 3600;
+    private static final double DAY = 24 * HOUR;
+
+    /** Least and most time of a soak in cultured milk or a mild marinade, where the rule for the cut is silent [s]. */
+    private static final Band USUAL_MARINATING = new Band(4 * HOUR, 12 * HOUR, DAY);
+
+    private static final double NINETY_PERCENT = Draw.NINETY_FIVE;
+    private static final Seasoning SEASONING = Seasoning.load();
 
     private final Request request;
-    private final Executor executor;
-    private final long seed;
     private final double available;
     private final Band taste;
-    private final List<String> reasons = new ArrayList<>();
+    private final BathSetting setting;
+    private final SoakSearch search;
+    private final List<Plan.Reason> reasons = new ArrayList<>();
 
     SaltChooser(Request request, Executor executor, long seed, double cookAndRest) {
         this.request = request;
-        this.executor = executor;
-        this.seed = seed;
         available = request.timing()
                 .serve()
                 .map(serve -> Duration.between(request.timing().now(), serve).getSeconds() - cookAndRest - PREPARATION)
                 .orElse(Double.POSITIVE_INFINITY);
-        Band usual = Seasoning.load().targetRaw();
-        taste = usual.times(request.taste().rawSalt() / usual.typical());
+        Band usual = SEASONING.targetRaw();
+        double target = request.taste().sodiumLimit().isPresent()
+                ? Math.min(
+                        request.taste().rawSalt(),
+                        Sodium.rawSaltFor(
+                                request.taste().sodiumLimit().getAsDouble(),
+                                BrineSheet.YIELD,
+                                SEASONING.saltKept(isMoist(request)).typical(),
+                                BrineSheet.SERVING))
+                : request.taste().rawSalt();
+        taste = usual.times(target / usual.typical());
+        setting = new BathSetting(request);
+        search = new SoakSearch(request, executor, seed, taste);
+    }
+
+    private static boolean isMoist(Request request) {
+        return switch (request.cook().appliance().medium()) {
+            case LIQUID, STEAM -> true;
+            default -> false;
+        };
     }
 
     Plan.SaltPlan choose() {
+        requireTimeToCook();
+        SaltAdvice.Decision decision = new SaltAdvice(request, available).decide();
+        reasons.addAll(decision.reasons());
+        request.taste().sodiumLimit().ifPresent(this::tellCost);
+        return switch (decision.treatment()) {
+            case WET_BRINE -> wet(decision);
+            case EQUILIBRIUM, DAIRY, MARINADE -> matched(decision);
+            case DRY_SALT -> dry(decision);
+            case SURFACE_SALT -> surface();
+            case NONE, AUTO -> none();
+        };
+    }
+
+    private void requireTimeToCook() {
         if (available < 0) {
             long minutes = (long) Math.ceil(-available / 60);
             throw new PlanningException(
@@ -62,187 +91,299 @@ final class SaltChooser {
                                     .toLocalDateTime()
                             + " without salting ahead.");
         }
-        Request.Treatment wish = request.salting().treatment();
-        if (wish != Request.Treatment.AUTO) {
-            reasons.add("You asked for it.");
-            return build(wish, Optional.empty());
-        }
-        if (request.food().cut().isEmpty()) {
-            return build(Request.Treatment.WET_BRINE, Optional.empty());
-        }
-        TreatmentRules.Rule rule =
-                Catalog.load().treatmentOf(request.food().cut().get(), "any");
-        for (TreatmentRules.Choice choice : List.of(rule.first(), rule.second())) {
-            Optional<Request.Treatment> treatment = supported(choice.treatment());
-            if (treatment.isEmpty()) {
-                continue;
-            }
-            double least = choice.time().map(Band::low).orElse(0.0);
-            if (treatment.get() != Request.Treatment.NONE && Math.max(least, LEAST_TIME_BEFORE_COOKING) > available) {
-                reasons.add(String.format(
+    }
+
+    private void tellCost(double limit) {
+        double usual = request.taste().rawSalt();
+        double juice = JuiceLoss.saltFactor(taste.typical()) / JuiceLoss.saltFactor(usual) - 1;
+        String difference =
+                taste.typical() < usual * (1 - SEASONING.differenceThreshold().high())
+                        ? "anyone can tell the difference"
+                        : "few can tell the difference";
+        reasons.add(new Plan.Reason(
+                String.format(
                         Locale.ROOT,
-                        "%s wants %.1f h or more; there are %.1f h.",
-                        name(treatment.get()),
-                        least / 3600,
-                        available / 3600));
-                continue;
-            }
-            reasons.add(0, name(treatment.get()) + " suits this cut: " + rule.why() + ".");
-            if (rule.avoid() != TreatmentRules.Treatment.NONE
-                    && !rule.avoidWhy().isEmpty()) {
-                reasons.add("Avoid " + name(rule.avoid()) + ": " + rule.avoidWhy() + ".");
-            }
-            return build(treatment.get(), Optional.of(choice));
+                        "For at most %.0f mg sodium in 85 g cooked the raw meat may hold %s salt instead of %s: %s, and it"
+                                + " loses about %.0f %% more juice than with the full salt. Acid, herbs and a brown crust make up for some.",
+                        limit * 1e6,
+                        QuantityFormat.percent(taste.typical()),
+                        QuantityFormat.percent(usual),
+                        difference,
+                        100 * juice),
+                List.of("cfr21-101-61", "common-practice")));
+    }
+
+    /** Salt that brings the edible part from what it holds to the target [kg]. */
+    private double dose() {
+        return DrySalting.toTarget(
+                        request.food().mass(),
+                        1 - request.food().edibleShare(),
+                        request.food().meat().nativeSalt(),
+                        taste.typical())
+                .salt();
+    }
+
+    private Plan.SaltPlan none() {
+        return unsoaked(Request.Treatment.NONE, 0, 0, asBought(), Optional.empty(), List.of());
+    }
+
+    private Plan.SaltPlan surface() {
+        double salt = dose();
+        if (salt <= 0) {
+            return enough();
         }
-        reasons.add("Salt the outside just before the heat.");
-        return build(Request.Treatment.SURFACE_SALT, Optional.empty());
+        double target = taste.typical();
+        return unsoaked(
+                Request.Treatment.SURFACE_SALT,
+                salt,
+                0,
+                new Interval(target, target, target),
+                Optional.empty(),
+                List.of());
     }
 
-    private static Optional<Request.Treatment> supported(TreatmentRules.Treatment treatment) {
-        return switch (treatment) {
-            case WET_BRINE -> Optional.of(Request.Treatment.WET_BRINE);
-            case DRY_SALT -> Optional.of(Request.Treatment.DRY_SALT);
-            case SURFACE_SALT -> Optional.of(Request.Treatment.SURFACE_SALT);
-            case NONE -> Optional.of(Request.Treatment.NONE);
-            default -> Optional.empty();
-        };
+    private Plan.SaltPlan enough() {
+        reasons.add(new Plan.Reason(
+                "The meat holds " + QuantityFormat.percent(request.food().meat().nativeSalt())
+                        + " salt, as much as is wanted or more: none is added.",
+                SaltAdvice.MODEL));
+        return none();
     }
 
-    private static String name(Enum<?> treatment) {
-        return switch (treatment.name()) {
-            case "WET_BRINE" -> "A wet brine";
-            case "DRY_SALT" -> "Dry salting";
-            case "SURFACE_SALT" -> "Salting just before the heat";
-            case "WET_THEN_DRY" -> "brine and then drying";
-            default -> treatment.name().toLowerCase(Locale.ROOT).replace('_', ' ');
-        };
-    }
-
-    private Plan.SaltPlan build(Request.Treatment treatment, Optional<TreatmentRules.Choice> choice) {
-        return switch (treatment) {
-            case WET_BRINE -> wet();
-            case DRY_SALT -> dry(choice);
-            case SURFACE_SALT -> {
-                double salt = doseMass();
-                yield new Plan.SaltPlan(treatment, reasons, salt, 0, 0, 0, Optional.empty());
-            }
-            case NONE, AUTO -> new Plan.SaltPlan(Request.Treatment.NONE, reasons, 0, 0, 0, 0, Optional.empty());
-        };
-    }
-
-    /** Salt that brings the edible part from its native salt to the target [kg]. */
-    private double doseMass() {
-        double edible = request.food().mass() * request.food().edibleShare();
-        double target = request.taste().rawSalt();
-        double lacking = Math.max(0, target - request.food().meat().nativeSalt());
-        return edible * lacking / (1 - target);
-    }
-
-    private Plan.SaltPlan dry(Optional<TreatmentRules.Choice> choice) {
-        Optional<Band> usual = choice.flatMap(TreatmentRules.Choice::time);
-        double least = usual.map(Band::low).orElse(3600.0);
-        double most = usual.map(Band::high).orElse(24 * 3600.0);
+    private Plan.SaltPlan dry(SaltAdvice.Decision decision) {
+        double salt = dose();
+        if (salt <= 0) {
+            return enough();
+        }
+        double least = decision.usualTime().map(Band::low).orElse(HOUR);
+        double most = decision.usualTime().map(Band::high).orElse(DAY);
         double time = request.salting()
                 .time()
-                .orElse(Double.isInfinite(available) ? least : Math.min(most, Math.max(least, available)));
-        if (time > available) {
-            throw tooSoon(time);
+                .orElse(
+                        Double.isInfinite(available)
+                                ? least
+                                : Math.min(most, Math.min(available, Math.max(least, available))));
+        requireFits(time);
+        reasons.add(
+                new Plan.Reason("A dose by weight cannot over-salt: all of it goes in and no more.", SaltAdvice.MODEL));
+        if (time > DrySalting.WET_FROM && time < DrySalting.WET_UNTIL) {
+            reasons.add(new Plan.Reason(
+                    "From 3 to 40 min after salting the face stands wet and sears worst.", List.of("common-practice")));
         }
-        reasons.add("The dose cannot over-salt: all of it goes in and no more.");
-        return new Plan.SaltPlan(Request.Treatment.DRY_SALT, reasons, doseMass(), 0, 0, time, Optional.empty());
+        return unsoaked(
+                Request.Treatment.DRY_SALT,
+                salt,
+                time,
+                search.dry(salt, time),
+                Optional.of(evenTime()),
+                List.of("dry-salt"));
     }
 
-    private Plan.SaltPlan wet() {
-        double water = request.salting().waterPerMeat() * request.food().mass();
-        double strength = request.salting().strength().orElse(USUAL_STRENGTH);
-        boolean timeIsGiven = request.salting().time().isPresent();
-        if (timeIsGiven && request.salting().strength().isEmpty()) {
-            strength = strengthFor(request.salting().time().getAsDouble(), water);
-            reasons.add("Weak enough that the time you gave seasons it and no more.");
-        }
-        Plan.Window window = window(strength * water, water);
-        double time = request.salting().time().orElse(Math.min(window.best(), available));
-        if (time > available) {
-            throw tooSoon(time);
-        }
-        if (!timeIsGiven && time < window.earliest()) {
-            reasons.add("The time there is stays below the earliest at which it tastes seasoned.");
-        }
-        if (window.tooSaltyAtBest() > TOO_SALTY_SHARE) {
-            reasons.add("At this strength the time between seasoned and too salty is shorter than the model is sure of;"
-                    + " a weaker brine for longer is safer.");
-        }
+    private Plan.SaltPlan unsoaked(
+            Request.Treatment treatment,
+            double salt,
+            double time,
+            Interval after,
+            Optional<Band> even,
+            List<String> occasions) {
         return new Plan.SaltPlan(
-                Request.Treatment.WET_BRINE, reasons, strength * water, water, strength, time, Optional.of(window));
+                treatment,
+                reasons,
+                taste.typical(),
+                salt,
+                Optional.empty(),
+                time,
+                Optional.empty(),
+                after,
+                even,
+                0,
+                treatment == Request.Treatment.NONE ? List.of() : HandlingCaution.forOccasions(occasions));
     }
 
-    private PlanningException tooSoon(double time) {
-        long minutes = (long) Math.ceil((time - available) / 60);
-        return new PlanningException(
-                "serve",
-                "salting for " + Math.round(time / 60) + " min does not fit before serving. Possible instead: serve "
-                        + request.timing()
-                                .serve()
-                                .orElseThrow()
-                                .plusMinutes(minutes)
-                                .toLocalDateTime()
-                        + ", or salt for " + Math.round(Math.max(0, available) / 60) + " min.");
+    private Interval asBought() {
+        double salt = request.food().meat().nativeSalt();
+        return new Interval(salt, salt, salt);
     }
 
-    private DayEnsemble ensemble(int members, long memberSeed) {
-        return new DayEnsemble(
-                request.food().meat(),
-                request.food().shape(),
-                request.food().startTemperature(),
-                Draw.ensemble(members, memberSeed),
-                SolverSettings.DEFAULT.withTolerances(0.2, 1e-4));
-    }
-
-    /** Strength whose median mean salt at a given time is the target, by bisection [kg/kg of water]. */
-    private double strengthFor(double time, double water) {
-        DayEnsemble ensemble = ensemble(Planner.SEARCH_MEMBERS, seed + 2);
-        double low = 0.001;
-        double high = 0.12;
-        for (int i = 0; i < 12; i++) {
-            double middle = 0.5 * (low + high);
-            List<MemberDay> days =
-                    ensemble.run(List.of(SaltStages.soak(request, middle * water, water, time)), executor);
-            double median = Interval.of(days.stream()
-                            .mapToDouble(day -> day.end(SaltStages.SOAK).meanSalt())
-                            .toArray())
-                    .median();
-            if (median > taste.typical()) {
-                high = middle;
-            } else {
-                low = middle;
+    /** A strong brine; a weak one instead where the time is not sure, if the cook leaves it open and there is time. */
+    private Plan.SaltPlan wet(SaltAdvice.Decision decision) {
+        if (taste.low() <= request.food().meat().nativeSalt()) {
+            return enough();
+        }
+        Liquid liquid = setting.liquid(decision);
+        BathMixer mixer = setting.mixer(decision, liquid);
+        boolean timeIsGiven = request.salting().time().isPresent();
+        boolean strengthIsGiven = request.salting().strength().isPresent();
+        double strength = request.salting().strength().orElse(USUAL_STRENGTH);
+        if (timeIsGiven && !strengthIsGiven) {
+            strength = search.strengthFor(request.salting().time().getAsDouble(), mixer);
+            reasons.add(
+                    new Plan.Reason("Weak enough that the time you gave seasons it and no more.", SaltAdvice.MODEL));
+        }
+        Bath bath = setting.dissolved(mixer.strong(strength));
+        SoakSearch.Found found = search.strong(bath);
+        if (timeIsGiven && !strengthIsGiven) {
+            bath = setting.dissolved(mixer.strong(
+                    strength * correction(found, request.salting().time().getAsDouble())));
+            found = search.strong(bath);
+        }
+        if (!found.window().isSure()) {
+            Optional<Bath> weak = mixer.matched(setting.balance(), taste.typical());
+            Optional<SoakSearch.Found> slow =
+                    weak.map(search::matched).filter(f -> f.window().best() < SoakSearch.LONGEST);
+            boolean open = request.salting().treatment() == Request.Treatment.AUTO && !strengthIsGiven && !timeIsGiven;
+            boolean fits = !Double.isInfinite(available)
+                    && slow.map(f -> f.window().best() <= available).orElse(false);
+            tellUnsure(strength, found.window(), slow.map(SoakSearch.Found::window), open && fits);
+            if (open && fits) {
+                return soaked(
+                        Request.Treatment.EQUILIBRIUM,
+                        setting.dissolved(weak.orElseThrow()),
+                        slow.orElseThrow(),
+                        Double.POSITIVE_INFINITY,
+                        true);
             }
         }
-        return Math.round(0.5 * (low + high) * 1000) / 1000.0;
+        return soaked(Request.Treatment.WET_BRINE, bath, found, Double.POSITIVE_INFINITY, false);
     }
 
-    private Plan.Window window(double salt, double water) {
-        List<MemberDay> days = ensemble(WINDOW_MEMBERS, seed)
-                .run(List.of(SaltStages.soak(request, salt, water, LONGEST_SOAK)), executor);
-        double earliest = timeOfQuantile(days, 0.5, taste.low());
-        double best = timeOfQuantile(days, 0.5, taste.typical());
-        double latest = timeOfQuantile(days, 1 - TOO_SALTY_SHARE, taste.high());
-        long tooSalty =
-                days.stream().filter(day -> day.meanSaltAt(best) > taste.high()).count();
-        return new Plan.Window(earliest, best, latest, (double) tooSalty / days.size());
+    /** Factor on the strength that brings the median of the whole ensemble to the target, as uptake goes with strength. */
+    private double correction(SoakSearch.Found found, double time) {
+        double start = request.food().meat().nativeSalt();
+        double gained = found.after(Math.min(time, SoakSearch.LONGEST)).median() - start;
+        return gained > 0 ? (taste.typical() - start) / gained : 1;
     }
 
-    /** First time on a grid at which a quantile of the ensemble's mean salt reaches a level [s]. */
-    private static double timeOfQuantile(List<MemberDay> days, double share, double level) {
-        double[] salt = new double[days.size()];
-        for (double time = GRID; time < LONGEST_SOAK; time += GRID) {
-            for (int i = 0; i < salt.length; i++) {
-                salt[i] = days.get(i).meanSaltAt(time);
-            }
-            Arrays.sort(salt);
-            if (Interval.quantile(salt, share) >= level) {
-                return time;
-            }
+    private void tellUnsure(double strength, Plan.Window strong, Optional<Plan.Window> weak, boolean isChosen) {
+        StringBuilder words = new StringBuilder(String.format(
+                Locale.ROOT,
+                "How fast salt moves in meat is known so roughly that no one time in brine of %s suits all such pieces: at %s %.0f of"
+                        + " 100 are too salty.",
+                QuantityFormat.percent(strength),
+                time(strong.best()),
+                100 * strong.tooSaltyAtBest()));
+        if (weak.isPresent()) {
+            String wait = time(weak.get().best());
+            words.append(
+                    isChosen
+                            ? " There is time for a weak brine, which is done in " + wait + " and hardly over-salts."
+                            : " A weak brine matched to the target (treatment: equilibrium) hardly over-salts, but takes "
+                                    + wait + ".");
+        } else {
+            words.append(
+                    " It is too thick for a weak brine to be done in two days; dry salting by weight is the sure way.");
         }
-        return LONGEST_SOAK;
+        reasons.add(new Plan.Reason(words.toString(), SaltAdvice.MODEL));
+    }
+
+    private static String time(double seconds) {
+        return QuantityFormat.time(60 * Math.rint(seconds / 60));
+    }
+
+    /** A bath matched to the target, or of the strength the cook gave. */
+    private Plan.SaltPlan matched(SaltAdvice.Decision decision) {
+        Liquid liquid = setting.liquid(decision);
+        BathMixer mixer = setting.mixer(decision, liquid);
+        boolean isMatched = request.salting().strength().isEmpty();
+        Bath bath = isMatched
+                ? mixer.matched(setting.balance(), taste.typical())
+                        .orElseThrow(() -> new PlanningException(
+                                "taste.salt",
+                                "the meat holds more salt already than the target, even in plain water. Possible instead:"
+                                        + " treatment: none."))
+                : mixer.strong(request.salting().strength().getAsDouble());
+        SoakSearch.Found found =
+                isMatched ? search.matched(setting.dissolved(bath)) : search.strong(setting.dissolved(bath));
+        double most = Double.POSITIVE_INFINITY;
+        if (decision.treatment() != Request.Treatment.EQUILIBRIUM) {
+            most = decision.usualTime().map(Band::high).orElse(USUAL_MARINATING.high());
+        }
+        if (isMatched) {
+            reasons.add(new Plan.Reason(
+                    "Salt is weighed for meat and liquid together: the meat comes to the target and passes it by a twentieth at"
+                            + " most, however long it lies.",
+                    SaltAdvice.MODEL));
+        }
+        if (bath.portions().size() > 1) {
+            reasons.add(new Plan.Reason(
+                    liquid.name()
+                            + " alone is saltier than the bath may be: it is thinned with water, and no salt is added.",
+                    SaltAdvice.MODEL));
+        }
+        return soaked(decision.treatment(), bath, found, most, isMatched);
+    }
+
+    private Plan.SaltPlan soaked(
+            Request.Treatment treatment, Bath bath, SoakSearch.Found found, double longest, boolean isMatched) {
+        double bite = setting.longestBite(bath);
+        Plan.Window window = found.window().endingBy(bite);
+        double time =
+                request.salting().time().orElse(Math.min(Math.min(window.best(), longest), Math.min(available, bite)));
+        if (time > bite) {
+            reasons.add(new Plan.Reason(
+                    "You gave " + time(time) + "; more than " + time(bite) + " in this liquid spoils the face.",
+                    List.of("fsishotline", "common-practice")));
+        }
+        requireFits(time);
+        Interval after = found.after(Math.min(time, SoakSearch.LONGEST));
+        double finish = 0;
+        if (after.median() < taste.low()) {
+            finish = DrySalting.toTarget(SaltStages.edible(request), 0, after.median(), taste.typical())
+                    .salt();
+            reasons.add(new Plan.Reason(
+                    String.format(
+                            Locale.ROOT,
+                            "After %s it holds %s salt and still tastes flat: finish with %.1f g of salt on the surface.",
+                            time(time),
+                            QuantityFormat.percent(after.median()),
+                            finish * 1000),
+                    SaltAdvice.MODEL));
+        }
+        Plan.Soaking soaking = setting.soaking(treatment, bath, time, isMatched);
+        return new Plan.SaltPlan(
+                treatment,
+                reasons,
+                taste.typical(),
+                bath.addedSalt(),
+                Optional.of(soaking),
+                time,
+                Optional.of(window),
+                after,
+                Optional.of(evenTime()),
+                finish,
+                setting.cautions(bath, soaking.acid()));
+    }
+
+    private void requireFits(double time) {
+        if (time > available) {
+            long minutes = (long) Math.ceil((time - available) / 60);
+            throw new PlanningException(
+                    "serve",
+                    "salting for " + Math.round(time / 60)
+                            + " min does not fit before serving. Possible instead: serve "
+                            + request.timing()
+                                    .serve()
+                                    .orElseThrow()
+                                    .plusMinutes(minutes)
+                                    .toLocalDateTime()
+                            + ", or salt for " + Math.round(Math.max(0, available) / 60) + " min.");
+        }
+    }
+
+    private SaltDiffusivity diffusivity() {
+        return request.food().meat().diffusivity();
+    }
+
+    /** Until the middle of a slab of this thickness is within what can be tasted of the mean, for the band of salt speed. */
+    private Band evenTime() {
+        double share = 1 - SEASONING.differenceThreshold().typical();
+        double path = request.food().shape().halfThickness();
+        double energy = diffusivity().activationEnergy().typical();
+        double[] times = new double[3];
+        for (int i = 0; i < times.length; i++) {
+            double speed = diffusivity().at(request.salting().refrigerator(), NINETY_PERCENT * (1 - i), energy);
+            times[i] = Evenness.timeTo(share, path, speed);
+        }
+        return new Band(times[0], times[1], times[2]);
     }
 }

@@ -28,14 +28,16 @@ final class SaltStages {
 
     static List<DayEnsemble.StageFor> of(Request request, Plan.SaltPlan salting) {
         return switch (salting.treatment()) {
-            case WET_BRINE -> List.of(soak(request, salting.salt(), salting.water(), salting.time()));
+            case WET_BRINE, EQUILIBRIUM, DAIRY, MARINADE ->
+                List.of(soak(request, salting.soaking().orElseThrow().bath(), salting.time()));
             case DRY_SALT -> List.of(drySalt(request, salting.salt(), salting.time()));
             default -> List.of();
         };
     }
 
-    static DayEnsemble.StageFor soak(Request request, double salt, double water, double time) {
-        double mass = request.food().mass();
+    /** A soak; bone takes no salt, so the bath is shared by the edible part. */
+    static DayEnsemble.StageFor soak(Request request, Bath mixed, double time) {
+        double mass = edible(request);
         MeatModel meat = request.food().meat();
         return draw -> {
             double temperature = request.salting().refrigerator()
@@ -43,16 +45,20 @@ final class SaltStages {
             double position = Math.max(-1, Math.min(1, draw.normal(Uncertainty.SWELLING) / Draw.NINETY_FIVE));
             double partition = draw.linear(Uncertainty.PARTITION, DayEnsemble.PARTITION);
             SaltExchange bath = new SaltExchange.Bath(
-                    salt / mass,
-                    water / mass,
+                    mixed.salt() / mass,
+                    mixed.water() / mass,
                     GAIN.swelling(meat.composition().water(), meat.nativeSalt(), partition, position));
             return new Stage(
                     SOAK, List.of(FaceCondition.convection(temperature, BATH_COEFFICIENT)), bath, time, StopRule.NEVER);
         };
     }
 
+    static double edible(Request request) {
+        return request.food().mass() * request.food().edibleShare();
+    }
+
     static SaltExchange dose(Request request, double salt) {
-        double edible = request.food().mass() * request.food().edibleShare();
+        double edible = edible(request);
         double saturated = SaltSolubility.saturation(request.salting().refrigerator());
         return new SaltExchange.Dose(salt / edible, saturated / (1 - saturated));
     }

@@ -1,5 +1,6 @@
 package io.github.saltfront.plan;
 
+import io.github.saltfront.catalog.Cut;
 import io.github.saltfront.units.Checks;
 import java.util.Locale;
 import java.util.Optional;
@@ -36,6 +37,9 @@ public record SaltedAlready(
     /** Salt the outer meat of a kosher-salted bird holds if the label is silent [kg/kg] (mast1983: 4-6 times plain). */
     public static final double KOSHER_SALT = 0.0085;
 
+    /** Salt of plain lean meat [kg/kg], where only that of the salted kind is known (usda2015: 44-124 mg sodium/100 g). */
+    private static final double PLAIN_SALT = 0.0015;
+
     /** Checks the values. */
     public SaltedAlready {
         solutionPerMeat.ifPresent(p -> Checks.requireInRange("added solution", p, 0, 1, "kg/kg"));
@@ -51,6 +55,36 @@ public record SaltedAlready(
      */
     public static SaltedAlready plain(double nativeSalt) {
         return new SaltedAlready(OptionalDouble.empty(), OptionalDouble.empty(), nativeSalt, false, false);
+    }
+
+    /**
+     * Returns what is known of a cut. Cuts that are sold with added solution count as labelled with the sodium of the table.
+     *
+     * @param cut the cut, if it is one of the catalog
+     * @param nativeSalt salt of the meat as the tables have it [kg/kg]
+     * @param label what the label says
+     * @return the meat
+     */
+    public static SaltedAlready of(Optional<Cut> cut, double nativeSalt, Label label) {
+        boolean enhanced = cut.map(c -> c.treatmentClass().equals("enhanced")).orElse(false);
+        boolean saltier = cut.map(c -> c.group() == Cut.Group.FISH || c.group() == Cut.Group.POULTRY_DARK)
+                .orElse(false);
+        OptionalDouble sodium =
+                enhanced && label.sodium().isEmpty() ? OptionalDouble.of(Sodium.of(nativeSalt)) : label.sodium();
+        return new SaltedAlready(
+                label.solution(), sodium, enhanced ? PLAIN_SALT : nativeSalt, label.isKosher(), saltier);
+    }
+
+    /**
+     * What a label says.
+     *
+     * @param solution solution per mass of meat without it [kg/kg], if named
+     * @param sodium sodium per mass of the pack [kg/kg], if named
+     * @param isKosher true if it was soaked and salted at the plant
+     */
+    public record Label(OptionalDouble solution, OptionalDouble sodium, boolean isKosher) {
+        /** No label. */
+        public static final Label NONE = new Label(OptionalDouble.empty(), OptionalDouble.empty(), false);
     }
 
     /** Returns the share of the pack that is added solution [kg/kg]; 0 if the label names none. */

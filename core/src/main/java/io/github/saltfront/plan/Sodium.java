@@ -89,6 +89,24 @@ public final class Sodium {
     }
 
     /**
+     * Returns the salt of the raw seasoned meat of which a cooked serving holds that much sodium [kg/kg]; the inverse of
+     * {@link #ofServing}.
+     *
+     * @param sodium sodium of the serving [kg]
+     * @param cookingYield cooked mass over raw mass [-]
+     * @param kept share of the salt that stays in the meat [-]
+     * @param servingMass cooked mass of a serving [kg]
+     * @return salt of the raw meat, native salt included
+     */
+    public static double rawSaltFor(double sodium, double cookingYield, double kept, double servingMass) {
+        Checks.requireInRange("sodium of a serving", sodium, 0, 1, "kg");
+        Checks.requireInRange("cooking yield", cookingYield, 0.1, 1.5, "-");
+        Checks.requireInRange("share of salt kept", kept, 0.01, 1, "-");
+        Checks.requirePositive("serving", servingMass, "kg");
+        return saltOf(sodium) * cookingYield / (kept * servingMass);
+    }
+
+    /**
      * Returns the salt of the pan juices as they run, {@code (1 - kept) / (1 - yield) x raw salt} [kg/kg]. Reducing them makes
      * them saltier by as much as they shrink; taste before salting a gravy.
      *

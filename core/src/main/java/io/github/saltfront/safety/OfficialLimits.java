@@ -127,6 +127,23 @@ public final class OfficialLimits {
     }
 
     /**
+     * What holds for food that is ready.
+     *
+     * @param hotHolding temperature to keep it at or above [K]
+     * @param out longest time out of refrigeration and out of the heat at home [s]
+     * @param outInHotAir the same in air above 90 F (32 deg C) [s]
+     */
+    public record Serving(double hotHolding, double out, double outInHotAir) {}
+
+    /** Returns what holds for food that is ready. */
+    public static Serving serving() {
+        return new Serving(
+                Limit.get("hot-holding").from,
+                Limit.get("consumer-out").seconds,
+                Limit.get("consumer-out-hot").seconds);
+    }
+
+    /**
      * Returns the time that a history spends in a range.
      *
      * @param history the history

@@ -10,6 +10,30 @@ public sealed interface SaltExchange {
     /** Nothing. */
     record None() implements SaltExchange {}
 
+    /** What an earlier stage left undissolved on the surface. */
+    SaltExchange KEEP = new Keep();
+
+    /** What an earlier stage left undissolved on the surface; nothing if that was no dry salt. */
+    record Keep() implements SaltExchange {
+        /** Share of a dose below which nothing counts as left [-]. */
+        private static final double NEXT_TO_NOTHING = 1e-4;
+
+        /**
+         * The salt that is left, from the strength of the film at the end of the stage, which falls with what is left of the
+         * dose: {@code strength = saturation left / (left + thin film)}.
+         */
+        private static SaltSource left(SaltSource before, double strength) {
+            if (!(before instanceof SaltSource.Dose dose)) {
+                return SaltSource.NONE;
+            }
+            double film = dose.saltPerArea() * SaltSource.Dose.THIN_FILM_SHARE;
+            double left = Math.min(dose.saltPerArea(), film * strength / Math.max(1e-12, dose.saturation() - strength));
+            return left > NEXT_TO_NOTHING * dose.saltPerArea()
+                    ? new SaltSource.Dose(left, dose.saturation())
+                    : SaltSource.NONE;
+        }
+    }
+
     /**
      * A finite bath around the whole piece.
      *
@@ -52,10 +76,22 @@ public sealed interface SaltExchange {
     }
 
     /**
+     * Returns the source of one face, with what an earlier stage left on it.
+     *
+     * @param meatPerArea mass of the piece per area of that face [kg/m2]
+     * @param before source of that face in the stage before
+     * @param strength salt per water that source had at the end of its stage [kg/kg]
+     * @return the source
+     */
+    default SaltSource perFace(double meatPerArea, SaltSource before, double strength) {
+        return this instanceof Keep ? Keep.left(before, strength) : perFace(meatPerArea);
+    }
+
+    /**
      * Returns the source of one face.
      *
      * @param meatPerArea mass of the piece per area of that face [kg/m2]
-     * @return the source
+     * @return the source; none for {@link Keep}, which needs to know the stage before
      */
     default SaltSource perFace(double meatPerArea) {
         if (this instanceof Bath bath) {

@@ -105,11 +105,14 @@ public final class Simulation {
         recorder.start(solver);
         List<StageRecord> records = new ArrayList<>();
         double begin = 0;
+        List<SaltSource> before = List.of(SaltSource.NONE, SaltSource.NONE);
         for (Stage stage : stages) {
             if (!twoFaced) {
                 solver.setConductanceFactor(0, piece.shape().conductanceFactor(biot(stage)));
             }
-            solver.run(List.of(input(stage, solver)), recorder.from(begin));
+            StageInput input = input(stage, solver, before);
+            before = input.sources();
+            solver.run(List.of(input), recorder.from(begin));
             double end = begin + solver.stageTime(0);
             records.add(new StageRecord(stage.kind(), begin, end, solver.wasStopped(0), stage.stop()));
             begin = end;
@@ -120,14 +123,16 @@ public final class Simulation {
         return recorder.history(records, diagnostics);
     }
 
-    private StageInput input(Stage stage, LayerSolver solver) {
+    private StageInput input(Stage stage, LayerSolver solver, List<SaltSource> before) {
         List<FaceCondition> faces = twoFaced && stage.faces().size() == 1
                 ? List.of(stage.faces().get(0), stage.faces().get(0))
                 : twoFaced ? stage.faces() : List.of(stage.faces().get(0));
         double meatPerArea = solver.massPerArea(0) / faces.size();
-        SaltSource source = stage.salt().perFace(meatPerArea);
-        return new StageInput(
-                faces, twoFaced ? List.of(source, source) : List.of(source), stage.duration(), stage.stop());
+        List<SaltSource> sources = new ArrayList<>();
+        for (int face = 0; face < faces.size(); face++) {
+            sources.add(stage.salt().perFace(meatPerArea, before.get(face), solver.reservoirStrength(face, 0)));
+        }
+        return new StageInput(faces, sources, stage.duration(), stage.stop());
     }
 
     private double biot(Stage stage) {

@@ -2,6 +2,7 @@ package io.github.saltfront.app.cli;
 
 import io.github.saltfront.plan.BrineOrder;
 import io.github.saltfront.plan.BrineSheet;
+import io.github.saltfront.plan.Mending;
 import java.io.PrintWriter;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -19,7 +20,8 @@ import picocli.CommandLine.Spec;
         footer = {
             "%nExamples:",
             "  saltfront brine --cut chicken-breast-skinless --mass \"1.2 kg\" --water \"1 kg\" --strength \"6 %%\"",
-            "  saltfront brine --cut pork-loin-chop --mass \"2 lb\" --vessel bag --target \"0.75 %%\""
+            "  saltfront brine --cut pork-loin-chop --mass \"2 lb\" --vessel bag --target \"0.75 %%\"",
+            "  saltfront brine --cut pork-loin-chop --mass \"2 lb\" --water \"4 kg\" --mend \"1.8 %%\""
         },
         exitCodeListHeading = "Exit codes:%n",
         exitCodeList = {"0:done", "1:refused, with the reason", "2:wrong input"})
@@ -47,8 +49,11 @@ public final class BrineCommand implements Callable<Integer> {
         if (order.isEmpty() || !errors.isEmpty()) {
             return fail(errors);
         }
-        Optional<String> refusal = BrineSheet.refusal(order.get());
         PrintWriter out = spec.commandLine().getOut();
+        if (options.mend().isPresent()) {
+            return mend(order.get(), options.mend().get(), errors, out);
+        }
+        Optional<String> refusal = BrineSheet.refusal(order.get());
         if (refusal.isPresent()) {
             out.print(json ? BrineJson.refused(refusal.get()) : BrineText.refused(refusal.get()));
             out.flush();
@@ -63,6 +68,17 @@ public final class BrineCommand implements Callable<Integer> {
                 json
                         ? BrineJson.write(sheet.get(), options.catalog())
                         : BrineText.write(sheet.get(), options.catalog()));
+        out.flush();
+        return DONE;
+    }
+
+    private int mend(BrineOrder order, String present, InputErrors errors, PrintWriter out) {
+        Optional<Mending> mending =
+                errors.get("--mend", Optional.<Mending>empty(), () -> Optional.of(BrineMending.of(order, present)));
+        if (mending.isEmpty()) {
+            return fail(errors);
+        }
+        out.print(json ? BrineMending.json(mending.get(), Version.text()) : BrineMending.text(mending.get()));
         out.flush();
         return DONE;
     }

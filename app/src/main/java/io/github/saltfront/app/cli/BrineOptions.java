@@ -88,6 +88,13 @@ final class BrineOptions {
             description = "Salt of the raw meat to end at, e.g. \"0.75 %%\". Without --strength: equilibrium dosing.")
     private Optional<String> target = Optional.empty();
 
+    @Option(
+            names = "--mend",
+            description =
+                    "Meat that is salted wrong: the salt it holds, e.g. \"1.8 %%\", or with --strength how long it lay,"
+                            + " e.g. \"20 h\". --water is then the plain water to soak it in.")
+    private Optional<String> mend = Optional.empty();
+
     @Option(names = "--sugar", description = "Sugar to add, e.g. \"40 g\"; at most as much as the salt.")
     private Optional<String> sugar = Optional.empty();
 
@@ -107,6 +114,10 @@ final class BrineOptions {
     private String refrigerator = "4 C";
 
     private final Catalog catalog = Catalog.load();
+
+    Optional<String> mend() {
+        return mend;
+    }
 
     Catalog catalog() {
         return catalog;
@@ -174,13 +185,7 @@ final class BrineOptions {
     private SaltForm salt(InputErrors errors) {
         SaltForm table = catalog.salts().get("table-salt");
         if (HandlingCaution.isCuringSalt(salt)) {
-            errors.add(
-                    "--salt",
-                    HandlingCaution.load().stream()
-                            .filter(c -> c.id().equals("pink-salt"))
-                            .findFirst()
-                            .orElseThrow()
-                            .text());
+            errors.add("--salt", HandlingCaution.of("pink-salt").text());
             return table;
         }
         if (labelSodium.isPresent()) {
@@ -192,7 +197,7 @@ final class BrineOptions {
 
     private BrineOrder.Goal goal(InputErrors errors, double temperature) {
         if (strength.isEmpty()) {
-            if (target.isEmpty()) {
+            if (target.isEmpty() && mend.isEmpty()) {
                 errors.add("--strength", "give a strength such as \"6 %\", or --target for an equilibrium dose.");
             }
             return new BrineOrder.Equilibrium();
@@ -257,9 +262,6 @@ final class BrineOptions {
     }
 
     private SaltedAlready label(InputErrors errors, Optional<Cut> found, double nativeSalt) {
-        boolean saltier = found.map(c -> c.group() == Cut.Group.FISH || c.group() == Cut.Group.POULTRY_DARK)
-                .orElse(false);
-        boolean enhanced = found.map(c -> c.treatmentClass().equals("enhanced")).orElse(false);
         OptionalDouble solution = meatSolution
                 .map(s -> OptionalDouble.of(
                         errors.within("--meat-solution", s, Dimension.FRACTION, 0, 50 * PERCENT, "0 and 50 %")))
@@ -267,12 +269,8 @@ final class BrineOptions {
         OptionalDouble sodium = meatSodium
                 .map(s -> OptionalDouble.of(PER_HUNDRED_GRAMS
                         * errors.within("--meat-sodium", s, Dimension.MASS, 0, 0.003, "0 and 3 g in 100 g")))
-                .orElse(
-                        enhanced
-                                ? OptionalDouble.of(io.github.saltfront.plan.Sodium.of(nativeSalt))
-                                : OptionalDouble.empty());
-        double plain = enhanced ? DEFAULT_NATIVE : nativeSalt;
-        return new SaltedAlready(solution, sodium, plain, kosher, saltier);
+                .orElse(OptionalDouble.empty());
+        return SaltedAlready.of(found, nativeSalt, new SaltedAlready.Label(solution, sodium, kosher));
     }
 
     private Shape shape(Optional<Cut> found, double total, OptionalDouble thick, CutComposition composition) {

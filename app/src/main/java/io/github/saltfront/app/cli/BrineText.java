@@ -260,7 +260,7 @@ final class BrineText {
     }
 
     /** Breaks at spaces; a word longer than a line stands alone. */
-    private static String wrapped(String words, String first, String rest) {
+    static String wrapped(String words, String first, String rest) {
         StringBuilder lines = new StringBuilder();
         StringBuilder line = new StringBuilder(first);
         boolean empty = true;

@@ -63,6 +63,12 @@ public final class LethalityCommand implements Callable<Integer> {
     @Option(names = "--injected", description = "The meat is injected, tumbled, bladed or stuffed.")
     private boolean injected;
 
+    @Option(
+            names = "--salted",
+            description =
+                    "Salt, brine or marinade went in: below 64 °C the hold must be 2.45 times as long (our allowance).")
+    private boolean salted;
+
     @Option(names = "--fat", description = "Fat in the raw meat [%%], e.g. 5. Unknown: the strictest column, 12.")
     private Optional<String> fat;
 
@@ -187,7 +193,7 @@ public final class LethalityCommand implements Callable<Integer> {
                 throw new IllegalArgumentException(
                         "--kitchen: got \"" + kitchen + "\", expected home, teaching or professional.");
         };
-        return new SafetyRule(MeatWords.find(meat, ground, injected), fraction, vulnerable, place);
+        return new SafetyRule(MeatWords.find(meat, ground, injected), fraction, vulnerable, place, salted);
     }
 
     private LogOptions options() {

@@ -4,9 +4,12 @@ import io.github.saltfront.app.document.DocumentReader;
 import io.github.saltfront.app.export.HistoryJson;
 import io.github.saltfront.app.request.SimulationFile;
 import io.github.saltfront.catalog.Catalog;
+import io.github.saltfront.plan.SimulatedDay;
+import io.github.saltfront.safety.LimitCheck;
 import io.github.saltfront.transport.History;
 import io.github.saltfront.transport.Simulation;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
@@ -53,11 +56,17 @@ final class SimulateCommand implements Callable<Integer> {
         }
         CommandLine line = spec.commandLine();
         String text;
+        List<LimitCheck> near;
         try (Progress progress = Progress.start("simulating", line.getErr(), Terminal.isErr())) {
             History history =
                     Simulation.run(simulation.piece(), simulation.stages(), simulation.settings(), simulation.output());
+            near = SimulatedDay.of(history, simulation.rule()).limits().checks().stream()
+                    .filter(LimitCheck::isNear)
+                    .toList();
             text = csv ? HistoryJson.csv(history) : Json.text(HistoryJson.of(simulation, history, Version.text()));
         }
+        near.forEach(check -> line.getErr().println("near or past an official limit: " + check.text()));
+        line.getErr().flush();
         if (output == null) {
             line.getOut().print(text);
             line.getOut().flush();

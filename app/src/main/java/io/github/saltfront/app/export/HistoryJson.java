@@ -1,6 +1,7 @@
 package io.github.saltfront.app.export;
 
 import io.github.saltfront.app.request.SimulationFile;
+import io.github.saltfront.plan.SimulatedDay;
 import io.github.saltfront.transport.Diagnostics;
 import io.github.saltfront.transport.History;
 import io.github.saltfront.transport.History.Series;
@@ -50,6 +51,7 @@ public final class HistoryJson {
         json.put("organism", organism);
         json.put("series", columns(history));
         json.put("stages", history.stages().stream().map(HistoryJson::stage).toList());
+        json.put("safety", SafetyJson.of(SimulatedDay.of(history, file.rule())));
         json.put("diagnostics", diagnostics(history.diagnostics()));
         if (history.depths().length > 0) {
             json.put("field", field(history));

@@ -61,7 +61,9 @@ public final class LethalityJson {
                 .put("temperature_c", celsius(verdict.consumerMinimum().temperature()))
                 .put("rest_s", verdict.consumerMinimum().rest())
                 .put("edition", io.github.saltfront.safety.ConsumerMinimum.EDITION)
-                .put("met", verdict.evidence().consumerMinimumMet());
+                .put("met", verdict.isMet() && verdict.evidence().consumerMinimumMet())
+                .put("finding", result.consumerMinimumText());
+        root.put("salted", verdict.rule().salted());
         verdict.rule().foodCodeMinimums().forEach(root.putArray("food_code_minimums")::add);
     }
 

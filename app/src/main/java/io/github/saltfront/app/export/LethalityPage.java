@@ -140,11 +140,7 @@ public final class LethalityPage {
     private void record(LethalityResult result, String name) {
         MeasuredRecord measured = result.measured();
         out.append("<h2>Record</h2><table>");
-        row(
-                "Official minimum",
-                result.verdict().consumerMinimum().describe()
-                        + (result.verdict().evidence().consumerMinimumMet() ? ": reached" : ": not reached")
-                        + " (" + ConsumerMinimum.EDITION + ")");
+        row("Official minimum", result.consumerMinimumText() + " (" + ConsumerMinimum.EDITION + ")");
         row("Share of the hold", result.shareText());
         row("Decades killed", result.logReductionText());
         result.completeAfter().ifPresent(after -> row("Complete after", LethalityText.duration(after)));
@@ -153,6 +149,7 @@ public final class LethalityPage {
         row(
                 "Meat",
                 result.verdict().rule().meat().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+        row("Salted", result.verdict().rule().salted() ? "yes" : "not stated");
         row("Vulnerable guests", result.verdict().rule().vulnerableGuests() ? "yes" : "no");
         row("Thermometer", measured.probe().describe());
         row("Place of the tip", measured.placement().describe());

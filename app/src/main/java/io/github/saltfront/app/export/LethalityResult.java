@@ -63,6 +63,10 @@ public record LethalityResult(
         List<String> lines = new ArrayList<>();
         lines.add("Listeria, from papers: " + InactivationModel.spread("listeria", lower));
         lines.add("E. coli O157, from papers: " + InactivationModel.spread("e-coli", lower));
+        if (rule.salted()) {
+            lines.add("the official hold without our allowance for salt: "
+                    + measured.lethality(rule.officialTable()).shareText() + " by the readings");
+        }
         if (rule.meat().bird().isPresent()) {
             double growth = GrowthModel.get("salmonella-chicken").growth(upper);
             lines.add(String.format(
@@ -77,6 +81,15 @@ public record LethalityResult(
     public String shareText() {
         String share = verdict.evidence().lethality().shareText();
         return verdict instanceof CannotTell ? share + ", if the readings are true" : share;
+    }
+
+    /** Returns how the record stands against the consumer minimum, for people; what rests on bare readings says so. */
+    public String consumerMinimumText() {
+        String minimum = verdict.consumerMinimum().describe();
+        if (!verdict.evidence().consumerMinimumMet()) {
+            return minimum + ": not reached";
+        }
+        return minimum + (verdict instanceof CannotTell ? ": reached, if the readings are true" : ": reached");
     }
 
     /** Returns the log figure for people; there is one only when the requirement was shown to be met. */

@@ -41,10 +41,7 @@ public final class LethalityText {
 
     private void evidence(LethalityResult result) {
         MeasuredVerdict verdict = result.verdict();
-        row(
-                "Official minimum",
-                verdict.consumerMinimum().describe()
-                        + (verdict.evidence().consumerMinimumMet() ? ": reached" : ": not reached"));
+        row("Official minimum", result.consumerMinimumText());
         row("Required hold", result.table().title());
         row("Share of it", result.shareText());
         row("Decades killed", result.logReductionText());

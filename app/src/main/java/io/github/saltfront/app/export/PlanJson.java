@@ -1,17 +1,14 @@
 package io.github.saltfront.app.export;
 
-import io.github.saltfront.catalog.Catalog;
-import io.github.saltfront.catalog.Measure;
-import io.github.saltfront.matter.SaltStrength;
+import io.github.saltfront.plan.BrineSheet;
 import io.github.saltfront.plan.Interval;
 import io.github.saltfront.plan.Plan;
 import io.github.saltfront.plan.Request;
-import io.github.saltfront.plan.SpoonedSalt;
-import io.github.saltfront.safety.ConsumerMinimum;
+import io.github.saltfront.plan.Sodium;
+import io.github.saltfront.safety.OfficialLimits;
 import io.github.saltfront.units.Temperature;
 import java.time.format.DateTimeFormatter;
 import java.util.LinkedHashMap;
-import java.util.Locale;
 import java.util.Map;
 
 /** A plan under the names of the file contract. */
@@ -39,7 +36,7 @@ public final class PlanJson {
         json.put("version", SCHEMA_VERSION);
         json.put("program_version", programVersion);
         json.put("food", food(plan.request().food()));
-        json.put("salting", salting(plan));
+        json.put("salting", SaltJson.of(plan.request(), plan.salting()));
         json.put("cooking", cooking(plan));
         json.put("result", result(plan.result()));
         json.put("clock", plan.clock().stream().map(PlanJson::step).toList());
@@ -60,38 +57,6 @@ public final class PlanJson {
         return json;
     }
 
-    private static Map<String, Object> salting(Plan plan) {
-        Plan.SaltPlan salting = plan.salting();
-        Map<String, Object> json = new LinkedHashMap<>();
-        json.put(
-                "treatment", salting.treatment().name().toLowerCase(Locale.ROOT).replace('_', '-'));
-        json.put("reasons", salting.reasons());
-        json.put("salt_g", salting.salt() * 1000);
-        if (salting.salt() > 0) {
-            SpoonedSalt spooned = SpoonedSalt.of(
-                    salting.salt(), plan.request().salting().salt(), Measure.UnitSystem.US, Catalog.load());
-            json.put("salt_spoons", SpoonWords.of(spooned));
-            json.put("salt_form", plan.request().salting().salt().id());
-        }
-        json.put("water_g", salting.water() * 1000);
-        if (salting.water() > 0) {
-            SaltStrength strength = SaltStrength.ofSaltPerWater(salting.saltPerWater());
-            json.put("strength_pct_of_water_mass", salting.saltPerWater() * 100);
-            json.put("strength_pct_of_solution_mass", strength.saltFraction() * 100);
-            json.put(
-                    "strength_g_per_liter_of_water",
-                    strength.saltPerWaterVolume(plan.request().salting().refrigerator()));
-        }
-        json.put("time_min", salting.time() / 60);
-        salting.window().ifPresent(window -> {
-            json.put("earliest_min", window.earliest() / 60);
-            json.put("best_min", window.best() / 60);
-            json.put("latest_min", window.latest() / 60);
-            json.put("too_salty_at_best_pct", window.tooSaltyAtBest() * 100);
-        });
-        return json;
-    }
-
     private static Map<String, Object> cooking(Plan plan) {
         Plan.CookPlan cook = plan.cooking();
         Map<String, Object> json = new LinkedHashMap<>();
@@ -106,25 +71,24 @@ public final class PlanJson {
         json.put("time_to_peak_min", interval(cook.timeToPeak(), 1.0 / 60, 0));
         json.put("time_near_target_min", interval(cook.timeNearTarget(), 1.0 / 60, 0));
         json.put("rest_min", cook.rest() / 60);
-        Map<String, Object> safety = new LinkedHashMap<>();
-        safety.put("met", cook.verdict().isMet());
-        safety.put("headline", cook.verdict().headline());
-        safety.put("reasons", cook.verdict().reasons());
-        safety.put("proof", "prediction");
-        safety.put("hold_table", cook.verdict().rule().holdTable().title());
-        safety.put("hold_table_edition", cook.verdict().rule().holdTable().edition());
-        safety.put("hold_fulfilled_low_end", cook.holdShare().low() >= 1);
-        safety.put(
-                "hold_share_low_end_pct",
-                Math.min(100, Math.floor(100 * cook.holdShare().low())));
+        Map<String, Object> safety =
+                SafetyJson.verdict(cook.verdict(), cook.holdShare().low());
         cook.holdAtTarget().ifPresent(hold -> safety.put("hold_at_peak_s", hold));
-        ConsumerMinimum minimum = cook.verdict().rule().consumerMinimum();
-        Map<String, Object> official = new LinkedHashMap<>();
-        official.put("temperature_c", Temperature.toCelsius(minimum.temperature()));
-        official.put("rest_min", minimum.rest() / 60);
-        official.put("edition", ConsumerMinimum.EDITION);
-        safety.put("consumer_minimum", official);
+        SafetyJson.limits(safety, cook.warmth().limits());
+        safety.put("come_up_min", interval(cook.warmth().comeUp(), 1.0 / 60, 0));
+        safety.put("warm_before_heat_min", interval(cook.warmth().before(), 1.0 / 60, 0));
+        safety.put("hot_after_min", interval(cook.warmth().hotAfter(), 1.0 / 60, 0));
+        safety.put("serving", serving());
         json.put("safety", safety);
+        return json;
+    }
+
+    private static Map<String, Object> serving() {
+        OfficialLimits.Serving rules = OfficialLimits.serving();
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("hot_holding_c", Temperature.toCelsius(rules.hotHolding()));
+        json.put("out_at_most_min", rules.out() / 60);
+        json.put("out_in_hot_air_at_most_min", rules.outInHotAir() / 60);
         return json;
     }
 
@@ -137,10 +101,18 @@ public final class PlanJson {
         json.put("mass_gain_pct", interval(result.massGain(), 100, 0));
         json.put("mass_loss_pct", interval(result.massLoss(), 100, 0));
         json.put("evaporated_pct", interval(result.evaporated(), 100, 0));
+        double sodium = result.servingSodium().median();
+        Map<String, Object> table = new LinkedHashMap<>();
+        table.put("serving_cooked_g", BrineSheet.SERVING * 1000);
+        table.put("sodium_mg", interval(result.servingSodium(), 1e6, 0));
+        table.put("sodium_declared_mg", Math.rint(Sodium.declared(sodium) * 1e6));
+        table.put("daily_value_pct", Sodium.dailyValuePercent(sodium));
+        result.juiceSalt().ifPresent(juice -> table.put("pan_juice_salt_pct", interval(juice, 100, 0)));
+        json.put("table", table);
         return json;
     }
 
-    private static Map<String, Double> interval(Interval interval, double factor, double offset) {
+    static Map<String, Double> interval(Interval interval, double factor, double offset) {
         Interval shown = interval.scaled(factor, offset);
         Map<String, Double> json = new LinkedHashMap<>();
         json.put("low", shown.low());

@@ -1,14 +1,13 @@
 package io.github.saltfront.app.export;
 
-import io.github.saltfront.catalog.Catalog;
-import io.github.saltfront.catalog.Measure;
-import io.github.saltfront.matter.SaltStrength;
 import io.github.saltfront.plan.Interval;
 import io.github.saltfront.plan.Plan;
 import io.github.saltfront.plan.Request;
-import io.github.saltfront.plan.SpoonedSalt;
+import io.github.saltfront.plan.Sodium;
 import io.github.saltfront.safety.Caution;
 import io.github.saltfront.safety.ConsumerMinimum;
+import io.github.saltfront.safety.LimitCheck;
+import io.github.saltfront.safety.OfficialLimits;
 import io.github.saltfront.units.KitchenUnits;
 import io.github.saltfront.units.QuantityFormat;
 import io.github.saltfront.units.Temperature;
@@ -46,43 +45,13 @@ public final class PlanText {
                 food.pieces() == 1 ? "" : "s",
                 mass(food.pieceMass()),
                 QuantityFormat.length(food.shape().halfThickness(), KitchenUnits.METRIC)));
-        salt();
+        text.append('\n').append(SaltSection.of(plan.request(), plan.salting()));
         cook();
         plate();
         clock();
         cautions();
         assumptions();
         return text.toString();
-    }
-
-    private void salt() {
-        Plan.SaltPlan salting = plan.salting();
-        heading("SALT: " + treatment(salting.treatment()));
-        salting.reasons().forEach(this::bullet);
-        if (salting.salt() > 0) {
-            String spoons = spoons(salting.salt());
-            row("salt", grams(salting.salt()) + " by the scale, or " + spoons);
-            row("", "of " + plan.request().salting().salt().name() + ", level");
-        }
-        if (salting.water() > 0) {
-            row("water", grams(salting.water()));
-            SaltStrength strength = SaltStrength.ofSaltPerWater(salting.saltPerWater());
-            double cold = plan.request().salting().refrigerator();
-            row(
-                    "strength",
-                    String.format(
-                            Locale.ROOT, "%.1f %% of the mass of the water, that is", 100 * salting.saltPerWater()));
-            row("", String.format(Locale.ROOT, "%.1f %% of the mass of the brine,", 100 * strength.saltFraction()));
-            row("", String.format(Locale.ROOT, "%.0f g per liter of water", strength.saltPerWaterVolume(cold)));
-        }
-        if (salting.time() > 0) {
-            row("time", QuantityFormat.time(salting.time()) + ", in the refrigerator");
-        }
-        salting.window().ifPresent(window -> {
-            row("earliest", QuantityFormat.time(window.earliest()) + " to taste seasoned");
-            row("best", QuantityFormat.time(window.best()));
-            row("latest", QuantityFormat.time(window.latest()) + " before it may be too salty");
-        });
     }
 
     private void cook() {
@@ -98,6 +67,7 @@ public final class PlanText {
         ConsumerMinimum minimum = cook.verdict().rule().consumerMinimum();
         row("kill", share(cook.holdShare()));
         row("", "at the worst place (" + cook.verdict().rule().holdTable().title() + ")");
+        row("come-up", interval(cook.warmth().comeUp(), 1.0 / 60, 0, "%.0f", "min") + " through 10-54 °C, at most 6 h");
         cook.holdAtTarget()
                 .ifPresent(hold -> row(
                         "",
@@ -109,13 +79,22 @@ public final class PlanText {
         row("official", "consumer minimum: " + minimum.describe());
         text.append(TextLayout.wrapped(cook.verdict().headline(), "  ", "  "));
         cook.verdict().reasons().forEach(this::bullet);
+        cook.warmth().limits().checks().stream()
+                .filter(LimitCheck::isNear)
+                .forEach(check -> bullet("Near or past a limit: " + check.text() + "."));
+        OfficialLimits.Serving serving = OfficialLimits.serving();
+        row(
+                "serve",
+                "keep it at " + temperature(serving.hotHolding()) + " or above, or eat it within "
+                        + QuantityFormat.time(serving.out()));
+        row("", QuantityFormat.time(serving.outInHotAir()) + " where the air is above 32 °C (90 °F)");
     }
 
     private static String share(Interval hold) {
         if (hold.low() >= 1) {
-            return "100 % or more of the official hold";
+            return "100 % or more of the required hold, predicted";
         }
-        return String.format(Locale.ROOT, "%.0f %% of the official hold (low end)", Math.floor(100 * hold.low()));
+        return String.format(Locale.ROOT, "%.0f %% of the required hold (low end)", Math.floor(100 * hold.low()));
     }
 
     private void plate() {
@@ -124,12 +103,29 @@ public final class PlanText {
         row("salt", interval(result.meanSalt(), 100, 0, "%.2f", "% mean"));
         row("", interval(result.outerSalt(), 100, 0, "%.2f", "% outer 5 mm"));
         row("", interval(result.coreSalt(), 100, 0, "%.2f", "% middle"));
-        if (plan.salting().treatment() == Request.Treatment.WET_BRINE) {
+        if (plan.salting().treatment().isSoak()) {
             row("uptake", interval(result.massGain(), 100, 0, "%.1f", "% of raw mass"));
         }
         row("loss", interval(result.massLoss(), 100, 0, "%.0f", "% of raw mass"));
         double served = plan.request().food().mass() * (1 - result.massLoss().median());
         row("serves", mass(served) + " in all");
+        table(result);
+    }
+
+    private void table(Plan.Result result) {
+        Interval sodium = result.servingSodium();
+        row(
+                "sodium",
+                String.format(
+                        Locale.ROOT,
+                        "%.0f mg in 85 g, as a label rounds it (%.0f to %.0f),",
+                        Sodium.declared(sodium.median()) * 1e6,
+                        Sodium.declared(sodium.low()) * 1e6,
+                        Sodium.declared(sodium.high()) * 1e6));
+        row("", Sodium.dailyValuePercent(sodium.median()) + " % of the Daily Value of 2300 mg");
+        result.juiceSalt()
+                .ifPresent(juice ->
+                        row("juices", interval(juice, 100, 0, "%.1f", "% salt as they run; more when reduced")));
     }
 
     private void clock() {
@@ -144,6 +140,7 @@ public final class PlanText {
         for (Caution caution : plan.cautions()) {
             bullet(caution.text());
         }
+        SaltSection.cautions(plan.salting()).forEach(this::bullet);
     }
 
     private void assumptions() {
@@ -156,21 +153,6 @@ public final class PlanText {
         }
         text.append(TextLayout.wrapped(
                 "Predictions from " + plan.members() + " simulated pieces, seed " + plan.seed() + ".", 2));
-    }
-
-    private String spoons(double salt) {
-        SpoonedSalt spooned =
-                SpoonedSalt.of(salt, plan.request().salting().salt(), Measure.UnitSystem.US, Catalog.load());
-        return SpoonWords.of(spooned);
-    }
-
-    private static String treatment(Request.Treatment treatment) {
-        return switch (treatment) {
-            case WET_BRINE -> "wet, in a brine";
-            case DRY_SALT -> "dry, ahead";
-            case SURFACE_SALT -> "on the outside, just before";
-            case NONE, AUTO -> "none ahead";
-        };
     }
 
     private void heading(String words) {
@@ -186,16 +168,11 @@ public final class PlanText {
     }
 
     private void row(String name, String value) {
-        text.append(TextLayout.wrapped(value, String.format(Locale.ROOT, "  %-9s ", name), " ".repeat(12)));
+        text.append(TextLayout.row(name, value));
     }
 
     private static String mass(double kilograms) {
         return QuantityFormat.mass(kilograms, KitchenUnits.METRIC);
-    }
-
-    private static String grams(double kilograms) {
-        double g = kilograms * 1000;
-        return g < 100 ? String.format(Locale.ROOT, "%.1f g", g) : String.format(Locale.ROOT, "%.0f g", g);
     }
 
     private static String temperature(double kelvin) {

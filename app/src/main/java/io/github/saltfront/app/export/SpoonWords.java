@@ -9,6 +9,9 @@ import java.util.Locale;
 final class SpoonWords {
     private static final String[] EIGHTHS = {"", "1/8", "1/4", "3/8", "1/2", "5/8", "3/4", "7/8"};
 
+    /** Mass below which a tenth of a gram is told [kg]. */
+    private static final double FINE_BELOW = 0.020;
+
     private SpoonWords() {}
 
     static String of(SpoonedSalt salt) {
@@ -16,9 +19,10 @@ final class SpoonWords {
         add(parts, salt.quarterCups() / 4, new String[] {"", "1/4", "1/2", "3/4"}[salt.quarterCups() % 4], "cup");
         add(parts, salt.tablespoons(), "", "tbsp");
         add(parts, salt.eighthTeaspoons() / 8, EIGHTHS[salt.eighthTeaspoons() % 8], "tsp");
+        String form = salt.wanted() < FINE_BELOW ? "%s (%.1f to %.1f g)" : "%s (%.0f to %.0f g)";
         return String.format(
                 Locale.ROOT,
-                salt.mass().high() < 0.02 ? "%s (%.1f to %.1f g)" : "%s (%.0f to %.0f g)",
+                form,
                 String.join(" + ", parts),
                 salt.mass().low() * 1000,
                 salt.mass().high() * 1000);

@@ -1,11 +1,24 @@
 package io.github.saltfront.app.export;
 
+import java.util.Locale;
+
 /** Plain text narrow enough for a phone. */
 final class TextLayout {
     /** Columns of a line. */
     static final int WIDTH = 64;
 
     private TextLayout() {}
+
+    /** A named value; the name has nine columns. */
+    static String row(String name, String value) {
+        return wrapped(value, String.format(Locale.ROOT, "  %-9s ", name), " ".repeat(12));
+    }
+
+    /** A mass [kg] in grams. */
+    static String grams(double kilograms) {
+        double g = kilograms * 1000;
+        return g < 100 ? String.format(Locale.ROOT, "%.1f g", g) : String.format(Locale.ROOT, "%.0f g", g);
+    }
 
     /**
      * Breaks a text into lines.

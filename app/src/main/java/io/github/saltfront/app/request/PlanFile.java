@@ -7,11 +7,13 @@ import io.github.saltfront.catalog.Catalog;
 import io.github.saltfront.catalog.Cut;
 import io.github.saltfront.catalog.SaltForm;
 import io.github.saltfront.matter.SaltStrength;
+import io.github.saltfront.plan.HandlingCaution;
 import io.github.saltfront.plan.MeatModel;
 import io.github.saltfront.plan.PieceShape;
 import io.github.saltfront.plan.Request;
 import io.github.saltfront.plan.Request.Assumption;
 import io.github.saltfront.plan.Request.Treatment;
+import io.github.saltfront.plan.SaltedAlready;
 import io.github.saltfront.safety.Kitchen;
 import io.github.saltfront.shape.Shape;
 import io.github.saltfront.units.Dimension;
@@ -33,10 +35,6 @@ import java.util.OptionalDouble;
 
 /** Reads a request for a plan; everything but the cut and the mass has a stated default. */
 public final class PlanFile {
-    private static final double USUAL_WATER_PER_MEAT = 1;
-    private static final double LEAST_WATER = 0.2;
-    private static final double MOST_WATER = 20;
-
     private final Document document;
     private final Catalog catalog;
     private final ZonedDateTime now;
@@ -68,8 +66,9 @@ public final class PlanFile {
         if (root.isGroup("meat")) {
             meat = SimulationFile.ownMeat(root.child("meat"), catalog, meat);
         }
-        Request.Food food = readFood(root, cut, meat);
-        Request.Salting salting = readSalting(root);
+        SaltedAlready label = SaltWishes.readLabel(root, cut, meat.nativeSalt());
+        Request.Food food = readFood(root, cut, meat.labelled(label));
+        Request.Salting salting = readSalting(root, label);
         Request.Cook cook = readCook(root);
         Request.Taste taste = readTaste(root);
         Request.Timing timing = readTiming(root);
@@ -150,7 +149,7 @@ public final class PlanFile {
         }
     }
 
-    private Request.Salting readSalting(Node root) {
+    private Request.Salting readSalting(Node root, SaltedAlready label) {
         SaltForm salt = readSalt(root);
         Optional<Node> node = root.findChild("salting");
         Treatment treatment = Treatment.AUTO;
@@ -169,29 +168,20 @@ public final class PlanFile {
         if (treatment == Treatment.AUTO) {
             assume("salting.treatment", "the program chooses", "not said");
         }
-        readLiquid(root);
-        double ratio = root.findParsed(
-                        "liquid_per_meat", "1 kg per kg meat", text -> Words.perMeat(text, LEAST_WATER, MOST_WATER))
-                .orElseGet(() -> {
-                    assume(
-                            "liquid_per_meat",
-                            "1 kg per kg meat",
-                            "covers pieces in a bowl; common practice, no source");
-                    return USUAL_WATER_PER_MEAT;
-                });
+        Request.Liquor liquor = new SaltWishes(catalog, this::assume).readLiquor(root, node, treatment);
         double refrigerator = root.findQuantityInRange("refrigerator", Dimension.TEMPERATURE, "-1 °C", "8 °C")
                 .orElseGet(() -> {
                     assume("refrigerator", "4 °C", "the official limit");
                     return Temperature.fromCelsius(4);
                 });
         return new Request.Salting(
-                treatment, salt, strength, time, ratio, Double.isFinite(refrigerator) ? refrigerator : 277);
+                treatment, salt, strength, time, liquor, Double.isFinite(refrigerator) ? refrigerator : 277, label);
     }
 
     /** A wish that the treatment has no use for is an error: it would be dropped without a word. */
     private static void requireUse(Node node, Treatment treatment) {
-        boolean bath = treatment == Treatment.WET_BRINE || treatment == Treatment.AUTO;
-        boolean ahead = bath || treatment == Treatment.DRY_SALT;
+        boolean bath = treatment.isSoak() && treatment != Treatment.EQUILIBRIUM || treatment == Treatment.AUTO;
+        boolean ahead = bath || treatment == Treatment.EQUILIBRIUM || treatment == Treatment.DRY_SALT;
         if (!bath && node.has("strength")) {
             node.problem("strength", "Got a strength without a brine, expected one with wet-brine or auto; remove it.");
         }
@@ -219,6 +209,10 @@ public final class PlanFile {
                     : usual;
         }
         Optional<String> id = root.findText("salt");
+        if (id.isPresent() && HandlingCaution.isCuringSalt(id.get())) {
+            root.problem("salt", HandlingCaution.of("pink-salt").text());
+            return usual;
+        }
         if (id.isEmpty()) {
             assume("salt", usual.name(), "not said; weigh it and the grain does not matter");
             return usual;
@@ -237,18 +231,6 @@ public final class PlanFile {
                             "Or give its label: {sodium: 480 mg, serving_teaspoons: 0.25}."));
         }
         return salt.orElse(usual);
-    }
-
-    private void readLiquid(Node root) {
-        Optional<String> liquid = root.findText("liquid");
-        if (liquid.isEmpty()) {
-            assume("liquid", "water", "not said");
-        } else if (!liquid.get().equals("water")) {
-            root.problem(
-                    "liquid",
-                    "Got \"" + liquid.get() + "\", expected water; a plan knows no other liquid,"
-                            + " the command \"brine\" doses some.");
-        }
     }
 
     private Request.Cook readCook(Node root) {
@@ -302,7 +284,8 @@ public final class PlanFile {
         if (core.isEmpty()) {
             assume("taste.core", "usual for the cut", "common practice, no source");
         }
-        return new Request.Taste(salt.orElse(usual), core);
+        OptionalDouble sodium = node.map(SaltWishes::readSodium).orElse(OptionalDouble.empty());
+        return new Request.Taste(salt.orElse(usual), core, sodium);
     }
 
     private static double rawSalt(String text) {

@@ -18,6 +18,7 @@ import io.github.saltfront.transport.HeatProperties;
 import io.github.saltfront.transport.InitialState;
 import io.github.saltfront.transport.MeatHeat;
 import io.github.saltfront.transport.Piece;
+import io.github.saltfront.transport.SaltExchange;
 import io.github.saltfront.transport.SaltProperties;
 import io.github.saltfront.transport.SimulationOutput;
 import io.github.saltfront.transport.SolverSettings;
@@ -38,6 +39,7 @@ import java.util.OptionalDouble;
  * @param output what to record
  * @param organism the organism of the log reductions
  * @param organismDeclared whether the file declares it
+ * @param rule what the official rules ask of this meat
  * @param threeDimensional whether the three-dimensional solver is asked for
  */
 public record SimulationFile(
@@ -47,6 +49,7 @@ public record SimulationFile(
         SimulationOutput output,
         FirstOrderKill organism,
         boolean organismDeclared,
+        SafetyRule rule,
         boolean threeDimensional) {
     static final String SEA_LEVEL = "0 m";
     static final String HIGHEST = "5000 m";
@@ -54,6 +57,9 @@ public record SimulationFile(
 
     /** Most samples of a history; a day by the second, and about as much as memory holds in text. */
     private static final double MOST_SAMPLES = 100_000;
+
+    /** Salt beyond that of the raw meat from which it counts as salted [kg/kg]. */
+    private static final double SALTED = 0.001;
 
     /**
      * Reads a document; problems are recorded in it, and {@link Document#requireNoErrors} is called at the end.
@@ -88,11 +94,19 @@ public record SimulationFile(
         Piece piece = piece(meat, shape, start, salt, constants);
         FirstOrderKill organism = declared.orElseGet(() -> SafeLine.of(meat.safety()));
         SafetyRule rule = new SafetyRule(
-                meat.safety(), OptionalDouble.of(meat.composition().fat()), false, Kitchen.HOME);
+                meat.safety(),
+                OptionalDouble.of(meat.composition().fat()),
+                false,
+                Kitchen.HOME,
+                isSalted(stages, salt, meat.nativeSalt()));
         Denaturation denaturation = constants.waterFixed() ? Denaturation.NONE : new KajitaniJuice();
         SolverSettings settings =
-                SolverSettings.DEFAULT.withKinetics(List.of(organism::rate, rule.holdTable()::rate), denaturation);
-        return new SimulationFile(piece, stages, settings, output, organism, declared.isPresent(), solid);
+                SolverSettings.DEFAULT.withKinetics(List.of(organism::rate, rule.officialTable()::rate), denaturation);
+        return new SimulationFile(piece, stages, settings, output, organism, declared.isPresent(), rule, solid);
+    }
+
+    private static boolean isSalted(List<Stage> stages, double salt, double nativeSalt) {
+        return salt > nativeSalt + SALTED || stages.stream().anyMatch(stage -> stage.salt() != SaltExchange.NONE);
     }
 
     static MeatModel readMeat(Node node, Catalog catalog) {

@@ -3,9 +3,11 @@ package io.github.saltfront.app.request;
 import io.github.saltfront.app.document.Node;
 import io.github.saltfront.catalog.Appliance;
 import io.github.saltfront.catalog.Catalog;
+import io.github.saltfront.catalog.Liquid;
 import io.github.saltfront.matter.IapwsIf97Saturation;
 import io.github.saltfront.matter.SaltSolubility;
 import io.github.saltfront.matter.SaltStrength;
+import io.github.saltfront.plan.Bath;
 import io.github.saltfront.plan.CookingMedium;
 import io.github.saltfront.plan.Draw;
 import io.github.saltfront.plan.MeatModel;
@@ -134,10 +136,10 @@ final class StageReader {
 
     private SaltExchange salt(Node node, Kind kind) {
         return switch (kind) {
-            case SOAK -> bath(node, strength(node));
+            case SOAK -> liquid(node).map(liquid -> mixed(node, liquid)).orElseGet(() -> bath(node, strength(node)));
             case SOAK_OUT -> bath(node, new SaltStrength(0));
             case DRY_SALT -> dose(node);
-            default -> SaltExchange.NONE;
+            default -> SaltExchange.KEEP;
         };
     }
 
@@ -146,13 +148,49 @@ final class StageReader {
         return node.parsed("strength", Words.STRENGTH_FORMS, text -> Words.strength(text, cold), new SaltStrength(0));
     }
 
+    /** The liquid of a soak, if one other than water is named. */
+    private Optional<Liquid> liquid(Node node) {
+        Optional<String> text = node.findText("liquid");
+        Optional<Liquid> liquid = text.flatMap(catalog.liquids()::find);
+        if (text.isPresent() && liquid.isEmpty()) {
+            node.problem("liquid", SaltWishes.unknownLiquid(text.get(), catalog));
+        }
+        return liquid.filter(l -> l.parts().water() < 1);
+    }
+
+    /** A liquid of the catalog, as it is or salted to a strength that counts the salt it brings. */
+    private SaltExchange mixed(Node node, Liquid liquid) {
+        Bath bath = Bath.of(liquid, ratio(node), 0, 0);
+        if (node.has("strength")) {
+            SaltStrength strength = strength(node);
+            if (strength.saltFraction() < bath.strength().saltFraction()) {
+                node.problem(
+                        "strength",
+                        String.format(
+                                Locale.ROOT,
+                                "Got a strength below that of %s alone, %.1f %% of solution; raise it or leave it out.",
+                                liquid.name(),
+                                100 * bath.strength().saltFraction()));
+            } else {
+                bath = bath.withStrength(strength);
+            }
+        }
+        return new SaltExchange.Bath(bath.salt(), bath.water(), swelling());
+    }
+
     private SaltExchange bath(Node node, SaltStrength strength) {
-        double ratio = node.findParsed("solution", "2 kg per kg meat", text -> Words.perMeat(text, 0.05, 10_000))
+        return SaltExchange.Bath.of(strength.saltFraction(), ratio(node), swelling());
+    }
+
+    private static double ratio(Node node) {
+        return node.findParsed("solution", "2 kg per kg meat", text -> Words.perMeat(text, 0.05, 10_000))
                 .orElse(1.0);
-        SaltSource.Swelling swelling = waterFixed
+    }
+
+    private SaltSource.Swelling swelling() {
+        return waterFixed
                 ? SaltSource.Swelling.NONE
                 : NetMassGain.load().swelling(meat.composition().water(), meat.nativeSalt(), PARTITION, 0);
-        return SaltExchange.Bath.of(strength.saltFraction(), ratio, swelling);
     }
 
     private static SaltExchange dose(Node node) {

@@ -53,6 +53,19 @@ class BrineCommandTest {
     }
 
     @Test
+    void saltyMeatIsMendedInPlainWater() {
+        Result result = run("--water", "4 kg", "--mend", "1.8 %");
+        assertThat(result.code()).isZero();
+        assertThat(result.out()).contains("Too salty", "4 kg of plain cold water", "No longer too salty after");
+        assertThat(result.out().lines()).allMatch(line -> line.length() <= 72);
+        JsonNode json = json("--water", "1 kg", "--strength", "6 %", "--mend", "48 h", "--json");
+        assertThat(json.get("verdict").asString()).isEqualTo("soak-out");
+        assertThat(json.get("present_salt_pct").get("low").asDouble())
+                .isLessThan(json.get("present_salt_pct").get("high").asDouble());
+        assertThat(run("--mend", "much").code()).isEqualTo(2);
+    }
+
+    @Test
     void labelOfTheSaltDecidesTheSpoons() {
         JsonNode json = json(
                 "--water",

@@ -103,6 +103,53 @@ class LethalityCommandTest {
         assertThat(out.toString().replaceAll("\\s+", " ")).contains("boils at 94.62 °C here");
     }
 
+    /** Boiling points of water by IAPWS-IF97 and the 1976 standard atmosphere; 198 °F at 7500 ft is also what FoodSafety.gov prints. */
+    @ParameterizedTest
+    @CsvSource({"0, 99.97", "2000ft, 97.95", "1000, 96.65", "7500ft, 92.36", "3000m, 89.97", "4000, 86.62"})
+    void theBoilingPointFollowsTheAltitude(String altitude, String boils) throws IOException {
+        String reading = boils + "C";
+        run(
+                cook(64, 40),
+                "--meat",
+                "turkey",
+                "--ice-reading",
+                "0.0",
+                "--boiling-reading",
+                reading,
+                "--altitude",
+                altitude,
+                "--distance",
+                "0");
+        assertThat(err.toString()).isEmpty();
+        assertThat(out.toString().replaceAll("\\s+", " ")).contains("boils at " + boils + " °C here");
+    }
+
+    @Test
+    void saltedMeatMustHoldLongerBelow64Degrees() throws IOException {
+        // 62 °C: the table asks 13 min at 5 % fat; 20 min are enough without salt and too short with it
+        String log = cook(62.3, 20);
+        assertThat(run(log, "--meat", "chicken", "--fat", "5", "--probe-error", "0", "--distance", "0"))
+                .isZero();
+        out.getBuffer().setLength(0);
+        assertThat(run(log, "--meat", "chicken", "--fat", "5", "--probe-error", "0", "--distance", "0", "--salted"))
+                .isEqualTo(1);
+        assertThat(out.toString().replaceAll("\\s+", " "))
+                .contains("Not met")
+                .contains("our allowance")
+                .contains("without our allowance for salt: 100 % or more")
+                .contains("Salt shields bacteria");
+        assertThat(out.toString().lines()).allMatch(line -> line.length() <= 72);
+    }
+
+    @Test
+    void bareReadingsNeverCountAsReached() throws IOException {
+        assertThat(run(cook(78, 10), "--meat", "chicken", "--json")).isEqualTo(1);
+        JsonNode json = JsonMapper.builder().build().readTree(out.toString());
+        assertThat(json.get("verdict").asString()).isEqualTo("cannot_tell");
+        assertThat(json.get("consumer_minimum").get("met").asBoolean()).isFalse();
+        assertThat(json.get("consumer_minimum").get("finding").asString()).contains("if the readings are true");
+    }
+
     @Test
     void jsonCarriesTheWholeFinding() throws IOException {
         int code = run(

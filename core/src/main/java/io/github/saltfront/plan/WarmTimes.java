@@ -1,0 +1,71 @@
+package io.github.saltfront.plan;
+
+import io.github.saltfront.safety.DayLimits;
+import io.github.saltfront.safety.OfficialLimits;
+import io.github.saltfront.safety.TemperatureHistory;
+import io.github.saltfront.units.Temperature;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * How long a planned piece is warm, over the ensemble, and how its median day stands against the official limits. The median
+ * decides before the heat: the spread of the start temperature stands for a refrigerator that is not what the cook says, and the
+ * cautions tell to measure it.
+ *
+ * @param before time at 41-135 F (5-57.2 deg C) before the heat at the warmer of core and surface [s]
+ * @param comeUp time of the core between 50 and 130 F (10-54.4 deg C) on the way to its peak [s]
+ * @param hotAfter time of the core at 135 F (57.2 deg C) or above after it is out, within the rest [s]
+ * @param limits limits of the day with the median come-up
+ */
+public record WarmTimes(Interval before, Interval comeUp, Interval hotAfter, DayLimits limits) {
+    private static final double COLD = Temperature.fromFahrenheit(41);
+    private static final double HOT = Temperature.fromFahrenheit(135);
+    private static final double COME_UP_FROM = Temperature.fromFahrenheit(50);
+    private static final double COME_UP_TO = Temperature.fromFahrenheit(130);
+
+    static WarmTimes of(List<MemberDay> days) {
+        return new WarmTimes(
+                interval(days, WarmTimes::before),
+                interval(days, WarmTimes::comeUp),
+                interval(
+                        days, day -> day.timeAbove(HOT, day.end(CookStages.HEAT).end())),
+                limits(median(days)));
+    }
+
+    private static Interval interval(List<MemberDay> days, ToDoubleFunction<MemberDay> time) {
+        return Interval.of(days.stream().mapToDouble(time).toArray());
+    }
+
+    private static double before(MemberDay day) {
+        double heat = day.end(CookStages.HEAT).start();
+        TemperatureHistory core = day.coreHistory(0);
+        if (heat <= core.time(0)) {
+            return 0;
+        }
+        double middle = OfficialLimits.timeBetween(core.between(core.time(0), heat), COLD, HOT);
+        TemperatureHistory surface = day.surfaceHistory(0).between(core.time(0), heat);
+        return Math.max(middle, OfficialLimits.timeBetween(surface, COLD, HOT));
+    }
+
+    private static double comeUp(MemberDay day) {
+        double heat = day.end(CookStages.HEAT).start();
+        double peak = day.peakTime(heat);
+        TemperatureHistory core = day.coreHistory(heat);
+        return peak > core.time(0)
+                ? OfficialLimits.timeBetween(core.between(core.time(0), peak), COME_UP_FROM, COME_UP_TO)
+                : 0;
+    }
+
+    private static MemberDay median(List<MemberDay> days) {
+        return days.stream()
+                .sorted(Comparator.comparingDouble(WarmTimes::comeUp))
+                .toList()
+                .get(days.size() / 2);
+    }
+
+    private static DayLimits limits(MemberDay day) {
+        MemberDay.StageEnd heat = day.end(CookStages.HEAT);
+        return DayLimits.of(day.coreHistory(0), List.of(day.surfaceHistory(0)), heat.start(), heat.end());
+    }
+}
