@@ -41,12 +41,35 @@ class ExamplesTest {
 
     @TestFactory
     Stream<DynamicTest> exampleGivesAPlan() throws IOException {
-        List<Path> examples;
-        try (Stream<Path> files = Files.list(FOLDER)) {
-            examples = files.filter(f -> !f.endsWith("slab.yaml")).sorted().toList();
-        }
+        List<Path> examples = files(FOLDER);
         assertThat(examples).hasSizeGreaterThanOrEqualTo(3);
         return examples.stream().map(f -> DynamicTest.dynamicTest(String.valueOf(f.getFileName()), () -> check(f)));
+    }
+
+    @TestFactory
+    Stream<DynamicTest> exampleOfSaltingGivesAPlanWithinTheSchema() throws IOException {
+        List<Path> examples = files(FOLDER.resolve("salting"));
+        assertThat(examples).hasSizeGreaterThanOrEqualTo(12);
+        return examples.stream()
+                .map(f -> DynamicTest.dynamicTest(String.valueOf(f.getFileName()), () -> json(f)));
+    }
+
+    private static List<Path> files(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.filter(Files::isRegularFile)
+                    .filter(f -> !f.endsWith("slab.yaml"))
+                    .sorted()
+                    .toList();
+        }
+    }
+
+    private static JsonNode json(Path file) {
+        CommandRun run = CommandRun.of("plan", file.toString(), "--json");
+        assertThat(run.code()).as(run.err()).isZero();
+        JsonNode json = run.json();
+        SchemaDocument.of("plan").requireValid(file.toString(), json);
+        assertThat(json.get("cooking").get("safety").get("predicted_met").asBoolean()).isTrue();
+        return json;
     }
 
     private static void check(Path file) throws IOException {
@@ -59,11 +82,7 @@ class ExamplesTest {
                 .doesNotContain("NaN", "Infinity", "null", "Optional");
         assertThat(text.out().lines()).allMatch(line -> line.length() <= WIDEST);
 
-        CommandRun run = CommandRun.of("plan", file.toString(), "--json");
-        JsonNode json = run.json();
-        SchemaDocument.of("plan").requireValid(file.toString(), json);
-        assertThat(json.get("cooking").get("safety").get("met").asBoolean()).isTrue();
-        JsonNode clock = json.get("clock");
+        JsonNode clock = json(file).get("clock");
         List<String> times =
                 clock.valueStream().map(s -> s.get("time").asString()).toList();
         assertThat(times).isSorted();
