@@ -107,7 +107,9 @@ public final class LayerGrid {
         if (smallest * cells > 1 - 1e-9) {
             return 1;
         }
-        return Roots.find(q -> smallest * geometricSum(q, cells) - 1, 1, 10, 1e-14);
+        // there the largest cell alone fills the extent; a fixed bound would overflow with many cells
+        double high = Math.pow(smallest, -1.0 / (cells - 1));
+        return Roots.find(q -> smallest * geometricSum(q, cells) - 1, 1, high, 1e-14);
     }
 
     private static double geometricSum(double q, int terms) {

@@ -20,6 +20,8 @@ import java.util.Set;
 /** Reads what a request says of the meat's label, the liquid and vessel of a soak, and a limit on sodium. */
 final class SaltWishes {
     private static final Set<String> VESSELS = Set.of("bag", "tub", "bird-in-pot");
+    private static final String NARROWEST = "5 cm";
+    private static final String WIDEST = "2 m";
     private static final double HUNDRED_GRAMS = 0.1;
     private static final double LEAST_LIQUID = 0.2;
     private static final double MOST_LIQUID = 20;
@@ -66,7 +68,7 @@ final class SaltWishes {
             double read = QuantityParser.parse(text, Dimension.MASS);
             if (!(read >= LOWEST_LIMIT && read <= HIGHEST_LIMIT)) {
                 throw new IllegalArgumentException(
-                        "Got \"" + text + "\", expected low or 20 mg to 2 g in 85 g cooked; check the number.");
+                        "Got \"" + text + "\", expected low or from 20 mg to 2 g in 85 g cooked; check the limit.");
             }
             return read;
         });
@@ -109,37 +111,44 @@ final class SaltWishes {
     static String unknownLiquid(String text, Catalog catalog) {
         List<String> near =
                 catalog.liquids().nearest(text, 3).stream().map(Liquid::id).toList();
-        return Words.unknown(text, "a liquid of the catalog", near, "\"catalog liquids\" lists all.");
+        return Words.unknown(text, "a liquid of the catalog", near, "The command \"catalog liquids\" lists all.");
     }
 
     private static Optional<Vessel> readVessel(Node root) {
         if (root.isGroup("vessel")) {
             Node node = root.child("vessel");
-            OptionalDouble width = finite(node.findQuantityInRange("width", Dimension.LENGTH, "5 cm", "2 m"), 1);
+            double width = node.quantityInRange("width", Dimension.LENGTH, NARROWEST, WIDEST);
             OptionalDouble length = finite(node.findQuantityInRange("length", Dimension.LENGTH, "5 cm", "3 m"), 1);
-            if (width.isEmpty()) {
-                node.problem(
-                        "width",
-                        "Got no width, expected that of a round pot or of a tub; write {width: 24 cm}, with a length for a tub.");
+            if (!Double.isFinite(width)) {
                 return Optional.empty();
             }
             return Optional.of(
                     length.isPresent()
-                            ? new Vessel.Tub(length.getAsDouble(), width.getAsDouble())
-                            : new Vessel.Pot(width.getAsDouble()));
+                            ? new Vessel.Tub(length.getAsDouble(), width)
+                            : new Vessel.Pot(width));
         }
         return root.findParsed("vessel", "bag, tub, bird-in-pot or the width of a round pot such as 24 cm", text -> {
             if (VESSELS.contains(text.strip())) {
                 return new Vessel.Unmeasured(text.strip());
             }
-            try {
-                return new Vessel.Pot(QuantityParser.parse(text, Dimension.LENGTH));
-            } catch (QuantityException e) {
-                throw new IllegalArgumentException(
-                        "Got \"" + text
-                                + "\", expected bag, tub, bird-in-pot or the width of a round pot; write it as 24 cm.",
-                        e);
-            }
+            return new Vessel.Pot(potWidth(text));
         });
+    }
+
+    private static double potWidth(String text) {
+        double width;
+        try {
+            width = QuantityParser.parse(text, Dimension.LENGTH);
+        } catch (QuantityException e) {
+            throw new IllegalArgumentException(
+                    "Got \"" + text + "\", expected bag, tub, bird-in-pot or the width of a round pot; write it as 24 cm.",
+                    e);
+        }
+        if (!(QuantityParser.parse(NARROWEST, Dimension.LENGTH) <= width
+                && width <= QuantityParser.parse(WIDEST, Dimension.LENGTH))) {
+            throw new IllegalArgumentException("Got \"" + text + "\", expected a width from " + NARROWEST + " to " + WIDEST
+                    + "; check the number and its unit.");
+        }
+        return width;
     }
 }

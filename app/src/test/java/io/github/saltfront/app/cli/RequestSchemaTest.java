@@ -49,6 +49,8 @@ class RequestSchemaTest {
                 plan("", PLAN + ODD),
                 plan("/$defs/salting", PLAN + "salting: {" + ODD + "}"),
                 plan("/$defs/taste", PLAN + "taste: {" + ODD + "}"),
+                plan("/$defs/vessel", PLAN + "vessel: {" + ODD + "}"),
+                plan("/$defs/label", PLAN + "label: {" + ODD + "}"),
                 plan("/$defs/guests", PLAN + "guests: {" + ODD + "}"),
                 plan("/$defs/salt_label", PLAN + "salt: {" + ODD + "}"),
                 plan("/$defs/meat", "mass: 200 g\nshape: {kind: slab, thickness: 3 cm}\nmeat: {" + ODD + "}"),
@@ -165,8 +167,8 @@ class RequestSchemaTest {
     @Test
     void examplesAreValid() throws IOException {
         Map<String, String> schemas = new TreeMap<>();
-        try (Stream<Path> files = Files.list(Path.of("../examples"))) {
-            files.forEach(f -> schemas.put(f.toString(), f.endsWith("slab.yaml") ? "simulation" : "plan-request"));
+        try (Stream<Path> files = Files.walk(Path.of("../examples"))) {
+            files.filter(Files::isRegularFile).forEach(f -> schemas.put(f.toString(), f.endsWith("slab.yaml") ? "simulation" : "plan-request"));
         }
         assertThat(schemas).hasSizeGreaterThanOrEqualTo(4);
         for (Map.Entry<String, String> one : schemas.entrySet()) {

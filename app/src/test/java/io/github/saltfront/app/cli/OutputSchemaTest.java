@@ -1,0 +1,97 @@
+package io.github.saltfront.app.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+
+/**
+ * What is written is valid by its schema, and the schema promises nothing that is never written. The schemas are closed, so the
+ * first half finds names that they lack.
+ */
+class OutputSchemaTest {
+    private static final String BREAST =
+            "cut: chicken-breast-skinless\nmass: 220 g\nthickness: 28 mm\n" + "now: 2026-11-28T12:00\n";
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void plansAreValid() throws IOException {
+        SchemaDocument schema = SchemaDocument.of("plan");
+        List<JsonNode> plans = new ArrayList<>();
+        for (String request : List.of(
+                BREAST + "salting: {treatment: wet-brine}\n",
+                BREAST + "salting: {treatment: surface-salt}\n",
+                BREAST + "salting: {treatment: none}\n",
+                "meat: {water: 72 %, protein: 21 %, fat: 6 %, species: beef}\nmass: 400 g\n"
+                        + "shape: {kind: slab, thickness: 30 mm}\n"
+                        + "salting: {treatment: dry-salt, time: 4 h}\ntaste: {core: 58 °C}\nnow: 2026-11-28T12:00\n")) {
+            plans.add(run(schema, "plan", request));
+        }
+        assertThat(plans)
+                .extracting(p -> p.get("salting").get("treatment").asString())
+                .containsExactly("wet-brine", "surface-salt", "none", "dry-salt");
+        requireAllUsed(schema, plans);
+    }
+
+    @Test
+    void historiesAreValid() throws IOException {
+        SchemaDocument schema = SchemaDocument.of("history");
+        JsonNode slab = CommandRun.of("simulate", "../examples/slab.yaml").json();
+        schema.requireValid("slab", slab);
+        JsonNode field = run(
+                schema,
+                "simulate",
+                "piece: {shape: {kind: sphere, diameter: 50 mm}, meat: pork-tenderloin, start_temperature: -10 °C}\n"
+                        + "stages:\n  - {kind: thaw, medium: 4 °C, time: 3 h}\noutput: {every: 10 min, field: yes}\n");
+        requireAllUsed(schema, List.of(slab, field));
+    }
+
+    @Test
+    void schemaSeesWhatIsWrong() {
+        SchemaDocument schema = SchemaDocument.of("history");
+        JsonNode slab = CommandRun.of("simulate", "../examples/slab.yaml").json();
+        ((tools.jackson.databind.node.ObjectNode) slab.get("series")).put("time_min", 1);
+        ((tools.jackson.databind.node.ObjectNode) slab).remove("diagnostics");
+        assertThat(schema.errors(slab)).hasSize(2);
+    }
+
+    private JsonNode run(SchemaDocument schema, String command, String request) throws IOException {
+        Path file = folder.resolve("request.yaml");
+        Files.writeString(file, request);
+        CommandRun run = CommandRun.of(command, file.toString(), "--json");
+        assertThat(run.code()).as(run.err()).isZero();
+        schema.requireValid(request, run.json());
+        return run.json();
+    }
+
+    private static void requireAllUsed(SchemaDocument schema, List<JsonNode> outputs) {
+        Set<String> written = new TreeSet<>();
+        outputs.forEach(o -> collect(o, written));
+        Map<String, Set<String>> never = new TreeMap<>();
+        schema.objects().forEach((place, names) -> {
+            Set<String> left = new TreeSet<>(names);
+            left.removeAll(written);
+            if (!left.isEmpty()) {
+                never.put(place, left);
+            }
+        });
+        assertThat(never).isEmpty();
+    }
+
+    private static void collect(JsonNode at, Set<String> names) {
+        names.addAll(at.propertyNames());
+        at.valueStream().forEach(child -> collect(child, names));
+    }
+}
