@@ -134,7 +134,11 @@ public final class Planner {
                 CompletableFuture.supplyAsync(() -> SolidCheck.run(request, settings, stages, first), executor);
         List<MemberDay> days = run(ensemble, salting, stages, pull);
         Optional<SolidCheck> check = PullSearch.join(running);
-        for (int i = 0; i < 6 && !PullSearch.meets(days, rule, correction(check)) && pull < Temperature.fromCelsius(HOTTEST_PULL); i++) {
+        for (int i = 0;
+                i < 6
+                        && !PullSearch.meets(days, rule, correction(check))
+                        && pull < Temperature.fromCelsius(HOTTEST_PULL);
+                i++) {
             pull += PULL_STEP;
             days = run(ensemble, salting, stages, pull);
         }
@@ -177,11 +181,7 @@ public final class Planner {
     }
 
     private Plan.CookPlan cookPlan(
-            List<MemberDay> days,
-            double pull,
-            PullSearch.Found found,
-            CookStages stages,
-            Optional<SolidCheck> check) {
+            List<MemberDay> days, double pull, PullSearch.Found found, CookStages stages, Optional<SolidCheck> check) {
         SolidCheck.Correction correction = correction(check);
         int n = days.size();
         double[] time = new double[n];

@@ -29,7 +29,13 @@ final class PullSearch {
         SolidCheck.Correction at(double pull);
     }
 
-    PullSearch(Request request, SafetyRule rule, CookStages stages, DayEnsemble ensemble, Executor executor, Checker checker) {
+    PullSearch(
+            Request request,
+            SafetyRule rule,
+            CookStages stages,
+            DayEnsemble ensemble,
+            Executor executor,
+            Checker checker) {
         this.request = request;
         this.rule = rule;
         this.stages = stages;

@@ -8,6 +8,7 @@ import io.github.saltfront.transport.SolidSink;
 import io.github.saltfront.transport.SolidSolver;
 import io.github.saltfront.transport.SolverSettings;
 import io.github.saltfront.transport.Stage;
+import io.github.saltfront.units.Temperature;
 import java.util.List;
 import java.util.Optional;
 
@@ -65,14 +66,15 @@ public record SolidCheck(
     /**
      * Runs the check.
      *
-     * @return the check; empty for slabs and where faces differ, for which three dimensions add nothing or need to know what
-     *     touches the sides
+     * @return the check; empty for slabs, to which three dimensions add nothing; where faces differ, since it is not known what
+     *     the sides meet; and for frozen pieces
      */
     static Optional<SolidCheck> run(Request request, SolverSettings settings, CookStages stages, double pull) {
         Stage heat = stages.heat(pull).stage(Draw.MEDIAN);
         Stage rest = stages.restStage().stage(Draw.MEDIAN);
         Shape shape = request.food().shape();
-        if (!SolidGrid.covers(shape) || !heat.isSymmetric() || !rest.isSymmetric()) {
+        boolean ice = request.food().startTemperature() < Temperature.fromCelsius(0);
+        if (!SolidGrid.covers(shape) || ice || !heat.isSymmetric() || !rest.isSymmetric()) {
             return Optional.empty();
         }
         DayEnsemble median = new DayEnsemble(

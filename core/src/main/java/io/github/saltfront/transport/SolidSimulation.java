@@ -1,7 +1,9 @@
 package io.github.saltfront.transport;
 
+import io.github.saltfront.shape.Shape;
 import io.github.saltfront.shape.SolidGrid;
 import io.github.saltfront.units.Checks;
+import io.github.saltfront.units.Temperature;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -52,7 +54,7 @@ public final class SolidSimulation {
      * @param settings tolerances and kinetics
      * @param output what to record; its layers are not used
      * @return the history
-     * @throws IllegalArgumentException if the shape is a slab or a long cylinder
+     * @throws IllegalArgumentException if the shape is a slab or a long cylinder, or if a piece that is no box may hold ice
      * @throws io.github.saltfront.numerics.ConvergenceException if the solver does not converge
      */
     public static History run(Piece piece, List<Stage> stages, SolverSettings settings, SimulationOutput output) {
@@ -74,6 +76,7 @@ public final class SolidSimulation {
     public static History run(
             Piece piece, List<Stage> stages, SolverSettings settings, SimulationOutput output, int cells) {
         Checks.require(!stages.isEmpty(), "a simulation needs at least one stage, got none.");
+        requireNoIceInCutCells(piece, stages);
         SolidSimulation simulation = new SolidSimulation(piece, stages, settings, output);
         if (cells > 0) {
             Checks.requireInRange("number of cells", cells, 4000, 5_000_000, "-");
@@ -87,6 +90,32 @@ public final class SolidSimulation {
         }
         double wanted = FIRST_CELLS * FINER * Math.max(2, Math.pow(excess, 1.5));
         return withError(fine, simulation.record((int) Math.min(MOST_CELLS, wanted)));
+    }
+
+    /**
+     * The slivers that a curved surface cuts off take no part in the error control, and pass the freezing point in no time: their
+     * temperatures then go astray. Boxes have none.
+     */
+    private static void requireNoIceInCutCells(Piece piece, List<Stage> stages) {
+        if (piece.shape() instanceof Shape.Box) {
+            return;
+        }
+        double coldest = piece.start().temperature();
+        for (Stage stage : stages) {
+            for (FaceCondition face : stage.faces()) {
+                coldest = Math.min(coldest, face.mediumTemperature().at(0));
+            }
+        }
+        boolean ice = piece.heat()
+                .ice()
+                .isFrozen(
+                        Temperature.toCelsius(coldest),
+                        piece.start().water(),
+                        piece.start().salt());
+        Checks.require(
+                !ice,
+                "in three dimensions only a box may be frozen or meet a medium below 0 °C; use solver 1d, or a box of the same"
+                        + " sides.");
     }
 
     /** Error of the finer of two runs by Richardson's extrapolation for a method of order two. */

@@ -99,6 +99,16 @@ class SolidSimulationTest {
     }
 
     @Test
+    void iceInACurvedPieceIsRefused() {
+        Piece ball = piece(new Shape.Sphere(0.06));
+        FaceCondition freezer = FaceCondition.convection(Temperature.fromCelsius(-18), 15);
+        Stage freezing = new Stage("hold", List.of(freezer), SaltExchange.NONE, 3600, StopRule.NEVER);
+        assertThatThrownBy(() -> SolidSimulation.run(ball, List.of(freezing), SETTINGS, SimulationOutput.every(60)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("only a box");
+    }
+
+    @Test
     void slabsAreRefusedWithAWayOut() {
         assertThatThrownBy(() ->
                         SolidSimulation.run(piece(new Shape.Slab(0.03)), day(), SETTINGS, SimulationOutput.every(60)))

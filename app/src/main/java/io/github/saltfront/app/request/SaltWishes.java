@@ -83,7 +83,8 @@ final class SaltWishes {
                     "not said");
         }
         Optional<Vessel> vessel = readVessel(root);
-        Optional<Double> ratio = root.findParsed("liquid_per_meat", "1 kg per kg meat", text -> Words.perMeat(text, 0.05, 10_000));
+        Optional<Double> ratio =
+                root.findParsed("liquid_per_meat", "1 kg per kg meat", text -> Words.perMeat(text, 0.05, 10_000));
         if (ratio.isPresent() && !(ratio.get() >= 0.2 && ratio.get() <= 20)) {
             root.problem("liquid_per_meat", "must be between 0.2 and 20 kg per kg meat.");
             ratio = Optional.empty();

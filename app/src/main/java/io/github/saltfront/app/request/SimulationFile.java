@@ -95,8 +95,10 @@ public record SimulationFile(
         requireFewSamples(root, stages, output);
         document.requireNoErrors();
         if (solid && !SolidGrid.covers(shape)) {
-            root.problem("solver", "3d needs a piece with sides and ends: box, cylinder, sphere or ellipsoid. A slab or a long"
-                    + " cylinder has none, so that three dimensions add nothing; use 1d, or give length and width.");
+            root.problem(
+                    "solver",
+                    "3d needs a piece with sides and ends: box, cylinder, sphere or ellipsoid. A slab or a long"
+                            + " cylinder has none, so that three dimensions add nothing; use 1d, or give length and width.");
         }
         document.requireNoErrors();
 
