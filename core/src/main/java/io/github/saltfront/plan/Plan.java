@@ -147,6 +147,7 @@ public record Plan(
      * @param holdAtTarget required hold at the peak's median [s], if the table has one
      * @param warmth times in which bacteria grow, against the official limits
      * @param verdict verdict on the lower end
+     * @param check what the numbers above were corrected by; empty for slabs and where faces differ
      */
     public record CookPlan(
             double pullTemperature,
@@ -160,7 +161,8 @@ public record Plan(
             Interval holdShare,
             Optional<Double> holdAtTarget,
             WarmTimes warmth,
-            PredictedVerdict verdict) {
+            PredictedVerdict verdict,
+            Optional<SolidCheck> check) {
         /** Copies the list. */
         public CookPlan {
             reasons = List.copyOf(reasons);

@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
 
 /**
@@ -99,7 +100,14 @@ public final class Planner {
 
     private PullSearch.Found searchPull(CookStages stages) {
         List<Draw> few = Draw.ensemble(SEARCH_MEMBERS, seed + 1);
-        return new PullSearch(request, rule, stages, ensemble(few), executor).find();
+        return new PullSearch(
+                        request,
+                        rule,
+                        stages,
+                        ensemble(few),
+                        executor,
+                        pull -> correction(SolidCheck.run(request, settings, stages, pull)))
+                .find();
     }
 
     /** Salt may be in it by the plan, by the program's choice, or from the plant; only a plain "none" is taken for none. */
@@ -121,12 +129,23 @@ public final class Planner {
         List<Draw> draws = Draw.ensemble(MEMBERS, seed);
         DayEnsemble ensemble = ensemble(draws);
         double pull = found.pullTemperature();
+        double first = pull;
+        CompletableFuture<Optional<SolidCheck>> running =
+                CompletableFuture.supplyAsync(() -> SolidCheck.run(request, settings, stages, first), executor);
         List<MemberDay> days = run(ensemble, salting, stages, pull);
-        for (int i = 0; i < 6 && !isSafe(days) && pull < Temperature.fromCelsius(HOTTEST_PULL); i++) {
+        Optional<SolidCheck> check = PullSearch.join(running);
+        for (int i = 0;
+                i < 6
+                        && !PullSearch.meets(days, rule, correction(check))
+                        && pull < Temperature.fromCelsius(HOTTEST_PULL);
+                i++) {
             pull += PULL_STEP;
             days = run(ensemble, salting, stages, pull);
         }
-        Plan.CookPlan cooking = cookPlan(days, pull, found, stages);
+        if (pull > first) {
+            check = SolidCheck.run(request, settings, stages, pull);
+        }
+        Plan.CookPlan cooking = cookPlan(days, pull, found, stages, check);
         Plan.Result result = result(days);
         List<Plan.Step> clock = Clock.steps(request, salting, cooking, stages);
         return new Plan(request, salting, cooking, result, clock, cautions(salting, cooking), MEMBERS, seed);
@@ -157,11 +176,13 @@ public final class Planner {
         return ensemble.run(day, executor);
     }
 
-    private boolean isSafe(List<MemberDay> days) {
-        return PullSearch.meets(days, rule);
+    private static SolidCheck.Correction correction(Optional<SolidCheck> check) {
+        return check.map(SolidCheck::correction).orElse(SolidCheck.Correction.NONE);
     }
 
-    private Plan.CookPlan cookPlan(List<MemberDay> days, double pull, PullSearch.Found found, CookStages stages) {
+    private Plan.CookPlan cookPlan(
+            List<MemberDay> days, double pull, PullSearch.Found found, CookStages stages, Optional<SolidCheck> check) {
+        SolidCheck.Correction correction = correction(check);
         int n = days.size();
         double[] time = new double[n];
         double[] peak = new double[n];
@@ -171,11 +192,11 @@ public final class Planner {
         for (int i = 0; i < n; i++) {
             MemberDay day = days.get(i);
             MemberDay.StageEnd heat = day.end(CookStages.HEAT);
-            time[i] = heat.end() - heat.start();
-            peak[i] = day.peakCore(heat.end());
+            time[i] = correction.timeFactor() * (heat.end() - heat.start());
+            peak[i] = day.peakCore(heat.end()) + correction.peakDifference();
             timeToPeak[i] = day.peakTime(heat.end()) - heat.end();
             near[i] = day.timeAbove(heat.coreTemperature() - 1, heat.end());
-            hold[i] = day.end(CookStages.REST).leastKill();
+            hold[i] = correction.holdFactor() * day.end(CookStages.REST).leastKill();
         }
         Interval peaks = Interval.of(peak);
         WarmTimes warmth = WarmTimes.of(days);
@@ -192,18 +213,20 @@ public final class Planner {
                 Interval.of(hold),
                 required.isPresent() ? Optional.of(required.getAsDouble()) : Optional.empty(),
                 warmth,
-                rule.judge(predicted(days, hold, warmth)));
+                rule.judge(predicted(days, hold, warmth, correction)),
+                check);
     }
 
     /** The lower end: the share of the hold that all but a twentieth exceed, and a member near that end for the rest. */
-    private PredictedKill predicted(List<MemberDay> days, double[] hold, WarmTimes warmth) {
+    private PredictedKill predicted(
+            List<MemberDay> days, double[] hold, WarmTimes warmth, SolidCheck.Correction correction) {
         double[] sorted = hold.clone();
         Arrays.sort(sorted);
         double low = Interval.quantile(sorted, 1 - SAFE_SHARE);
         int meeting = 0;
         boolean comeUp = true;
         for (MemberDay day : days) {
-            TemperatureHistory history = PullSearch.history(day);
+            TemperatureHistory history = PullSearch.history(day, correction);
             meeting += rule.consumerMinimum().isMetBy(history) ? 1 : 0;
             comeUp &= OfficialLimits.comeUp(history).outcome() != LimitCheck.Outcome.FAIL;
         }

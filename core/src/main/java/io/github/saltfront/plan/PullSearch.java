@@ -7,6 +7,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import java.util.concurrent.Executor;
 
 /** Finds the reading at which to take the meat out. */
@@ -19,13 +21,27 @@ final class PullSearch {
     private final CookStages stages;
     private final DayEnsemble ensemble;
     private final Executor executor;
+    private final Checker checker;
 
-    PullSearch(Request request, SafetyRule rule, CookStages stages, DayEnsemble ensemble, Executor executor) {
+    /** Runs the check in three dimensions at a reading [K]. */
+    @FunctionalInterface
+    interface Checker {
+        SolidCheck.Correction at(double pull);
+    }
+
+    PullSearch(
+            Request request,
+            SafetyRule rule,
+            CookStages stages,
+            DayEnsemble ensemble,
+            Executor executor,
+            Checker checker) {
         this.request = request;
         this.rule = rule;
         this.stages = stages;
         this.ensemble = ensemble;
         this.executor = executor;
+        this.checker = checker;
     }
 
     /**
@@ -65,13 +81,18 @@ final class PullSearch {
         if (stages.isBath()) {
             List<MemberDay> days = run(wished);
             requireReached(days, wished);
-            return new Found(wished, wished, wished, cookTimeHigh(days), required);
+            double high = checker.at(wished).timeFactor() * cookTimeHigh(days);
+            return new Found(wished, wished, wished, high, required);
         }
         double pull = wished - 3;
+        double first = pull;
+        CompletableFuture<SolidCheck.Correction> check =
+                CompletableFuture.supplyAsync(() -> checker.at(first), executor);
         List<MemberDay> days = run(pull);
         requireReached(days, pull);
+        SolidCheck.Correction correction = PullSearch.join(check);
         for (int i = 0; i < 3; i++) {
-            double miss = wished - medianPeak(days);
+            double miss = wished - medianPeak(days) - correction.peakDifference();
             if (Math.abs(miss) < 0.3) {
                 break;
             }
@@ -82,23 +103,35 @@ final class PullSearch {
         double byWish = rounded(Math.min(pull, wished));
         pull = byWish;
         days = run(pull);
-        if (!meets(days, rule)) {
-            pull = safePull(pull);
+        if (!meets(days, rule, correction)) {
+            pull = safePull(pull, correction);
             days = run(pull);
             requireReached(days, pull);
         }
-        return new Found(pull, byWish, wished, cookTimeHigh(days), required);
+        return new Found(pull, byWish, wished, correction.timeFactor() * cookTimeHigh(days), required);
+    }
+
+    /** Waits for a check and passes on what it says if it cannot be done. */
+    static <T> T join(CompletableFuture<T> check) {
+        try {
+            return check.join();
+        } catch (CompletionException e) {
+            if (e.getCause() instanceof RuntimeException cause) {
+                throw cause;
+            }
+            throw e;
+        }
     }
 
     /** Lowest reading, in steps a thermometer shows, at which the ensemble meets the rule. */
-    private double safePull(double unsafe) {
+    private double safePull(double unsafe, SolidCheck.Correction correction) {
         double low = unsafe;
         double high = unsafe;
         boolean met = false;
         while (!met && high < HOTTEST) {
             low = high;
             high = Math.min(HOTTEST, high + 4);
-            met = meets(run(high), rule);
+            met = meets(run(high), rule, correction);
         }
         if (!met) {
             throw new PlanningException(
@@ -109,7 +142,7 @@ final class PullSearch {
         }
         while (high - low > STEP) {
             double middle = 0.5 * (low + high);
-            if (meets(run(middle), rule)) {
+            if (meets(run(middle), rule, correction)) {
                 high = middle;
             } else {
                 low = middle;
@@ -171,10 +204,11 @@ final class PullSearch {
                 .high();
     }
 
-    /** Whether all but a twentieth of the ensemble meet the rule by the hold or the consumer minimum. */
-    static boolean meets(List<MemberDay> days, SafetyRule rule) {
+    /** Whether all but a twentieth of the ensemble, corrected, meet the rule by the hold or the consumer minimum. */
+    static boolean meets(List<MemberDay> days, SafetyRule rule, SolidCheck.Correction correction) {
         double[] hold = days.stream()
-                .mapToDouble(day -> day.end(CookStages.REST).leastKill())
+                .mapToDouble(day ->
+                        correction.holdFactor() * day.end(CookStages.REST).leastKill())
                 .toArray();
         Arrays.sort(hold);
         boolean byHold = rule.allowsHold() && Interval.quantile(hold, 1 - Planner.SAFE_SHARE) >= 1;
@@ -182,13 +216,14 @@ final class PullSearch {
             return true;
         }
         long meeting = days.stream()
-                .filter(day -> rule.consumerMinimum().isMetBy(history(day)))
+                .filter(day -> rule.consumerMinimum().isMetBy(history(day, correction)))
                 .count();
         return meeting >= Planner.SAFE_SHARE * days.size();
     }
 
-    /** Core temperature from the start of the heat on. */
-    static TemperatureHistory history(MemberDay day) {
-        return day.coreHistory(day.end(CookStages.HEAT).start());
+    /** Core temperature from the start of the heat on, lowered if the check finds it lower. */
+    static TemperatureHistory history(MemberDay day, SolidCheck.Correction correction) {
+        TemperatureHistory core = day.coreHistory(day.end(CookStages.HEAT).start());
+        return correction.safeDifference() < 0 ? core.shifted(correction.safeDifference()) : core;
     }
 }

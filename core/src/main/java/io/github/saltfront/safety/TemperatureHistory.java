@@ -81,6 +81,16 @@ public final class TemperatureHistory {
     }
 
     /**
+     * Returns the history with all temperatures higher by a difference.
+     *
+     * @param difference difference [K], may be negative
+     * @return the history
+     */
+    public TemperatureHistory shifted(double difference) {
+        return of(times, Arrays.stream(temperatures).map(t -> t + difference).toArray());
+    }
+
+    /**
      * Returns the part of the curve between two times, by straight lines at its ends.
      *
      * @param from start [s], not before that of the curve

@@ -13,10 +13,11 @@ import io.github.saltfront.units.Checks;
  * <p>Cells at a curved surface are cut: they have the exact volume and open areas of the body inside the cell (ellipsoids:
  * volume by quadrature, error below 1e-6 of a cell), while their node stays in the middle of the uncut cell, so that two
  * neighboring nodes lie on a line across the common face. The node of a cell that is cut by more than about half lies outside
- * the body; its value is a continuation, and where media jump along the surface it may leave the range of the media. The surface is made of patches. A curved patch has the vector area
- * that closes its cell, which is that of the flat patch through its rim: the surface comes out low by a share of about
- * (cell / radius)^2 / 12. Each patch has a point inside the body, at a known distance along the normal, from which the
- * surface is reached; the value there is interpolated from up to eight nodes.
+ * the body (see {@link #nodesInside}); its value is a continuation, and where media jump along the surface it may leave the range
+ * of the media. The surface is made of patches. A curved patch has the vector area that closes its cell, which is that of the
+ * flat patch through its rim: the surface comes out low by a share of about (cell / radius)^2 / 12. Each patch has a point
+ * inside the body, at a known distance along the normal, from which the surface is reached; the value there is interpolated from
+ * up to eight nodes.
  *
  * <p>Layout: cells with the same y and z form a line along x, whose cells are numbered consecutively from x = 0 outward; line
  * {@code j + widthLines * k}. A neighbor in y or z has the same place in its line. Immutable; arrays are copied out.
@@ -82,6 +83,47 @@ public final class SolidGrid {
     public static SolidGrid cylinder(double diameter, double length, int cells, int faces) {
         SolidBody body = new SolidBody.Cylinder(0.5 * diameter);
         return create(body, length, diameter, diameter, cells, faces, BOX_REFINEMENT, CURVED_REFINEMENT);
+    }
+
+    /**
+     * Creates the grid of a finite shape.
+     *
+     * @param shape the shape
+     * @param cells number of cells wanted, met within some percent; at least 500
+     * @param faces 1 if the medium is the same all around, 2 if upper and lower half differ
+     * @return the grid
+     * @throws IllegalArgumentException if the shape is a slab or a long cylinder
+     */
+    public static SolidGrid of(Shape shape, int cells, int faces) {
+        if (shape instanceof Shape.Box box) {
+            return box(box.length(), box.width(), box.thickness(), cells, faces);
+        }
+        if (shape instanceof Shape.Cylinder cylinder) {
+            return cylinder(cylinder.diameter(), cylinder.length(), cells, faces);
+        }
+        if (shape instanceof Shape.Sphere sphere) {
+            double diameter = sphere.diameter();
+            return ellipsoid(diameter, diameter, diameter, cells, faces);
+        }
+        if (shape instanceof Shape.Ellipsoid ellipsoid) {
+            return ellipsoid(ellipsoid.length(), ellipsoid.width(), ellipsoid.thickness(), cells, faces);
+        }
+        throw new IllegalArgumentException(
+                shape instanceof Shape.Slab
+                        ? "a slab has no sides, so that three dimensions add nothing; use solver 1d, or give a box with its"
+                                + " length and width."
+                        : "a long cylinder has no ends, so that three dimensions add nothing; use solver 1d, or give a"
+                                + " cylinder with its length.");
+    }
+
+    /**
+     * Returns whether a shape is finite, so that {@link #of} has a grid for it.
+     *
+     * @param shape the shape
+     * @return false for slabs and long cylinders
+     */
+    public static boolean covers(Shape shape) {
+        return shape.volume().isPresent();
     }
 
     private static SolidGrid create(
@@ -215,6 +257,48 @@ public final class SolidGrid {
      */
     public double[] nodes(int axis) {
         return parts.nodes(axis);
+    }
+
+    /**
+     * Returns which nodes lie inside the body or on its surface: places of the piece, unlike the nodes of cells of which the
+     * surface cuts off more than about half.
+     *
+     * @return one value a cell; a copy
+     */
+    public boolean[] nodesInside() {
+        return parts.nodesInside();
+    }
+
+    /**
+     * Returns the depths, below the middle of the first face, of the nodes along the thickness axis: from the first face to the
+     * middle, or on to the second face if there are two.
+     *
+     * @return rising depths [m], as many as {@link #alongAxis} has values
+     */
+    public double[] axisDepths() {
+        double[] edge = parts.edge[2];
+        double[] depths = new double[parts.axisLayers.length];
+        for (int m = 0; m < depths.length; m++) {
+            int k = parts.axisLayers[m];
+            depths[m] = edge[parts.nz] - 0.5 * (edge[k] + edge[k + 1]);
+        }
+        return depths;
+    }
+
+    /**
+     * Returns the values on the thickness axis, by parabolas through the nodes nearest to it.
+     *
+     * @param values one value a cell; not modified
+     * @return one value for each of {@link #axisDepths}
+     */
+    public double[] alongAxis(double[] values) {
+        double[] result = new double[parts.axisLayers.length];
+        for (int m = 0; m < result.length; m++) {
+            for (int q = 0; q < 4; q++) {
+                result[m] += parts.axisWeight[q] * values[parts.axisCell[4 * m + q]];
+            }
+        }
+        return result;
     }
 
     /** Returns the number of patches of the surface. */

@@ -44,6 +44,14 @@ final class SolidGridBuilder {
     int[] middleCell = new int[0];
     double[] middleWeight = new double[0];
 
+    /** Layers along z that have nodes on all four lines around the axis, from the top down. */
+    int[] axisLayers = new int[0];
+
+    /** The four cells around the axis for each of them, and their weights. */
+    int[] axisCell = new int[0];
+
+    double[] axisWeight = new double[0];
+
     SolidGridBuilder(SolidBody body, double[] x, double[] y, double[] z) {
         this.body = body;
         edge = new double[][] {x, y, z};
@@ -69,6 +77,7 @@ final class SolidGridBuilder {
             }
         }
         findMiddle();
+        findAxis();
     }
 
     private double[] cutVolumes() {
@@ -275,6 +284,25 @@ final class SolidGridBuilder {
         }
     }
 
+    private void findAxis() {
+        double[] wx = evenWeights(center[0]);
+        double[] wy = evenWeights(center[1]);
+        axisWeight = new double[] {wx[0] * wy[0], wx[1] * wy[0], wx[0] * wy[1], wx[1] * wy[1]};
+        int[] layers = new int[nz];
+        int[] cells = new int[4 * nz];
+        int count = 0;
+        for (int k = nz - 1; k >= 0; k--) {
+            if (cell(1, 0, k) >= 0 && cell(1, 1, k) >= 0) {
+                for (int q = 0; q < 4; q++) {
+                    cells[4 * count + q] = cell(q & 1, q >> 1, k);
+                }
+                layers[count++] = k;
+            }
+        }
+        axisLayers = Arrays.copyOf(layers, count);
+        axisCell = Arrays.copyOf(cells, 4 * count);
+    }
+
     private static double[] evenWeights(double[] nodes) {
         double a = nodes[0] * nodes[0];
         double b = nodes[1] * nodes[1];
@@ -285,6 +313,19 @@ final class SolidGridBuilder {
     private double[] cubicWeights() {
         double[] even = evenWeights(new double[] {center[2][nz / 2], center[2][nz / 2 + 1]});
         return new double[] {0.5 * even[1], 0.5 * even[0], 0.5 * even[0], 0.5 * even[1]};
+    }
+
+    boolean[] nodesInside() {
+        boolean[] result = new boolean[volume.length];
+        for (int k = 0; k < nz; k++) {
+            for (int j = 0; j < ny; j++) {
+                for (int i = 0; i < lineLength(j, k); i++) {
+                    double z = Math.abs(center[2][k]);
+                    result[cell(i, j, k)] = body.level(center[0][i], center[1][j], z) <= 1;
+                }
+            }
+        }
+        return result;
     }
 
     double[] nodes(int axis) {

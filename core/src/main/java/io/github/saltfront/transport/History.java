@@ -63,6 +63,18 @@ public final class History {
         return new History(series, depths, temperatureField, saltField, stages, other);
     }
 
+    /** Largest difference of the core temperature to another run at the times both have sampled [K]. */
+    double largestDifference(History other) {
+        double largest = 0;
+        for (int i = 0; i < Math.min(size(), other.size()); i++) {
+            if (value(Series.TIME, i) == other.value(Series.TIME, i)) {
+                double difference = value(Series.CORE_TEMPERATURE, i) - other.value(Series.CORE_TEMPERATURE, i);
+                largest = Math.max(largest, Math.abs(difference));
+            }
+        }
+        return largest;
+    }
+
     /** Returns the number of samples. */
     public int size() {
         return series[0].length;

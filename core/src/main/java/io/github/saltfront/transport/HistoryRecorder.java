@@ -1,53 +1,41 @@
 package io.github.saltfront.transport;
 
-import io.github.saltfront.shape.LayerGrid;
 import io.github.saltfront.transport.History.Series;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
-/** Samples one member's history at regular times from the dense output of the solver. */
+/** Samples one piece's history at regular times from the dense output of a solver. */
 final class HistoryRecorder {
     private static final int COUNT = Series.values().length;
 
-    private final LayerGrid grid;
+    private final HistoryReadings readings;
     private final SimulationOutput output;
-    private final int kinds;
     private final double startTemperature;
     private final double[] depths;
     private final List<double[]> samples = new ArrayList<>();
     private final List<double[]> temperatureField = new ArrayList<>();
     private final List<double[]> saltField = new ArrayList<>();
-    private double stageBegin;
     private int firstWithoutLoss;
     private double lossTime;
     private double loss;
 
-    HistoryRecorder(LayerGrid grid, Piece piece, SimulationOutput output, int kinds) {
-        this.grid = grid;
+    HistoryRecorder(HistoryReadings readings, double startTemperature, SimulationOutput output) {
+        this.readings = readings;
         this.output = output;
-        this.kinds = kinds;
-        startTemperature = piece.start().temperature();
-        depths = output.field() ? depths(grid, piece.shape().halfThickness()) : new double[0];
+        this.startTemperature = startTemperature;
+        depths = output.field() ? readings.depths() : new double[0];
     }
 
-    private static double[] depths(LayerGrid grid, double halfThickness) {
-        double extent = halfThickness * (grid.isTwoFaced() ? 2 : 1);
-        double[] depths = new double[grid.cells()];
-        for (int i = 0; i < depths.length; i++) {
-            depths[i] = extent * (1 - grid.node(grid.cells() - 1 - i));
-        }
-        return depths;
-    }
-
-    void start(LayerSolver solver) {
+    /** Takes the start, at which the piece is uniform, as the first sample. */
+    void start(double salt) {
         double[] values = new double[COUNT];
         values[Series.CORE_TEMPERATURE.ordinal()] = startTemperature;
         values[Series.SURFACE_TEMPERATURE.ordinal()] = startTemperature;
         values[Series.SECOND_SURFACE_TEMPERATURE.ordinal()] = startTemperature;
         values[Series.MEAN_TEMPERATURE.ordinal()] = startTemperature;
-        values[Series.MEAN_SALT.ordinal()] = solver.meanSalt(0);
-        values[Series.CORE_SALT.ordinal()] = solver.coreSalt(0);
+        values[Series.MEAN_SALT.ordinal()] = salt;
+        values[Series.CORE_SALT.ordinal()] = salt;
         samples.add(values);
         firstWithoutLoss = 1;
         if (output.field()) {
@@ -55,21 +43,17 @@ final class HistoryRecorder {
             Arrays.fill(temperatures, startTemperature);
             temperatureField.add(temperatures);
             double[] salts = new double[depths.length];
-            Arrays.fill(salts, solver.meanSalt(0));
+            Arrays.fill(salts, salt);
             saltField.add(salts);
         }
     }
 
-    StepSink from(double begin) {
-        stageBegin = begin;
-        return this::step;
-    }
-
-    private void step(LayerSolver solver, int member, double start, double end) {
-        noteLoss(stageBegin + start, solver.massLoss(0));
+    /** Sees an accepted step between two times since the start [s], before the solver moves on. */
+    void step(double start, double end) {
+        noteLoss(start, readings.massLoss());
         double next = samples.size() * output.every();
-        while (next <= stageBegin + end) {
-            sample(solver, next, (next - stageBegin - start) / (end - start));
+        while (next <= end) {
+            sample(next, (next - start) / (end - start));
             next = samples.size() * output.every();
         }
     }
@@ -87,66 +71,30 @@ final class HistoryRecorder {
         loss = massLoss;
     }
 
-    private void sample(LayerSolver solver, double time, double theta) {
+    private void sample(double time, double theta) {
         double[] values = new double[COUNT];
+        readings.readWithin(theta, values);
         values[Series.TIME.ordinal()] = time;
-        values[Series.CORE_TEMPERATURE.ordinal()] = solver.coreTemperature(0, theta);
-        values[Series.SURFACE_TEMPERATURE.ordinal()] = solver.faceTemperature(0, 0, theta);
-        values[Series.SECOND_SURFACE_TEMPERATURE.ordinal()] =
-                grid.isTwoFaced() ? solver.faceTemperature(1, 0, theta) : values[Series.SURFACE_TEMPERATURE.ordinal()];
-        values[Series.MEAN_TEMPERATURE.ordinal()] = solver.meanTemperature(0, theta);
-        values[Series.MEAN_SALT.ordinal()] = solver.meanSalt(0, theta);
-        values[Series.CORE_SALT.ordinal()] = solver.coreSalt(0, theta);
-        for (int kind = 0; kind < Math.min(2, kinds); kind++) {
-            int core = kind == 0 ? Series.CORE_KILL.ordinal() : Series.CORE_SECOND_KILL.ordinal();
-            values[core] = solver.cellKill(0, grid.isTwoFaced() ? grid.cells() / 2 : 0, kind, theta);
-            double least = Double.POSITIVE_INFINITY;
-            for (int i = 0; i < grid.cells(); i++) {
-                least = Math.min(least, solver.cellKill(0, i, kind, theta));
-            }
-            values[core + 1] = least;
-        }
         samples.add(values);
         if (output.field()) {
-            double[] temperatures = new double[depths.length];
-            double[] salts = new double[depths.length];
-            for (int i = 0; i < depths.length; i++) {
-                temperatures[i] = solver.cellTemperature(0, grid.cells() - 1 - i, theta);
-                salts[i] = solver.cellSalt(0, grid.cells() - 1 - i, theta);
-            }
-            temperatureField.add(temperatures);
-            saltField.add(salts);
+            temperatureField.add(readings.temperaturesWithin(theta));
+            saltField.add(readings.saltsWithin(theta));
         }
     }
 
     /** Adds the end as a last sample if it does not lie on a regular one. */
-    void finish(LayerSolver solver, double end) {
-        noteLoss(end, solver.massLoss(0));
+    void finish(double end) {
+        noteLoss(end, readings.massLoss());
         double last = samples.get(samples.size() - 1)[0];
         if (end - last > 1e-6 * Math.max(1, end)) {
-            double[] values = samples.get(samples.size() - 1).clone();
+            double[] values = new double[COUNT];
+            readings.readNow(values);
             values[Series.TIME.ordinal()] = end;
-            values[Series.CORE_TEMPERATURE.ordinal()] = solver.coreTemperature(0);
-            values[Series.SURFACE_TEMPERATURE.ordinal()] = solver.faceTemperature(0, 0);
-            values[Series.SECOND_SURFACE_TEMPERATURE.ordinal()] = solver.faceTemperature(grid.isTwoFaced() ? 1 : 0, 0);
-            values[Series.MEAN_TEMPERATURE.ordinal()] = solver.meanTemperature(0);
-            values[Series.MEAN_SALT.ordinal()] = solver.meanSalt(0);
-            values[Series.CORE_SALT.ordinal()] = solver.coreSalt(0);
-            values[Series.MASS_LOSS.ordinal()] = solver.massLoss(0);
-            values[Series.CORE_KILL.ordinal()] = kinds > 0 ? solver.coreKill(0, 0) : 0;
-            values[Series.LEAST_KILL.ordinal()] = kinds > 0 ? solver.leastKill(0, 0) : 0;
-            values[Series.CORE_SECOND_KILL.ordinal()] = kinds > 1 ? solver.coreKill(0, 1) : 0;
-            values[Series.LEAST_SECOND_KILL.ordinal()] = kinds > 1 ? solver.leastKill(0, 1) : 0;
+            values[Series.MASS_LOSS.ordinal()] = readings.massLoss();
             samples.add(values);
             if (output.field()) {
-                double[] temperatures = new double[depths.length];
-                double[] salts = new double[depths.length];
-                for (int i = 0; i < depths.length; i++) {
-                    temperatures[i] = solver.cellTemperature(0, grid.cells() - 1 - i);
-                    salts[i] = solver.cellSalt(0, grid.cells() - 1 - i);
-                }
-                temperatureField.add(temperatures);
-                saltField.add(salts);
+                temperatureField.add(readings.temperaturesNow());
+                saltField.add(readings.saltsNow());
             }
         }
     }

@@ -80,8 +80,15 @@ public final class MeatHeat {
         return DenseSolve.solve(normal, right);
     }
 
-    /** The model itself below 0 degrees Celsius, with or without ice; NaN for an enthalpy colder than it knows. */
+    /**
+     * The model itself below 0 degrees Celsius, with or without ice. Steps that a solver attempts and rejects may pass both ends of
+     * the model by far, since the heat capacity changes a hundredfold at the freezing point; there the enthalpy goes on in a
+     * straight line.
+     */
     private record Cold(MeatThermalProperties model) implements FrozenState {
+        private static final double LOWEST = MeatThermalProperties.LOWEST_TEMPERATURE;
+        private static final double HIGHEST = MeatThermalProperties.HIGHEST_TEMPERATURE;
+
         @Override
         public double upperLimit(double water, double salt) {
             return 0;
@@ -94,19 +101,28 @@ public final class MeatHeat {
 
         @Override
         public double temperature(double enthalpy, double water, double salt) {
-            boolean possible = enthalpy >= model.enthalpy(MeatThermalProperties.LOWEST_TEMPERATURE, water, salt)
-                    && enthalpy <= model.enthalpy(MeatThermalProperties.HIGHEST_TEMPERATURE, water, salt);
-            return possible ? Temperature.toCelsius(model.temperature(enthalpy, water, salt)) : Double.NaN;
+            double below = enthalpy - model.enthalpy(LOWEST, water, salt);
+            double above = enthalpy - model.enthalpy(HIGHEST, water, salt);
+            double kelvin = below < 0
+                    ? LOWEST + below / model.heatCapacityPerSolids(LOWEST, water, salt)
+                    : above > 0
+                            ? HIGHEST + above / model.heatCapacityPerSolids(HIGHEST, water, salt)
+                            : model.temperature(enthalpy, water, salt);
+            return Temperature.toCelsius(kelvin);
         }
 
         @Override
         public double heatCapacity(double celsius, double water, double salt) {
-            return model.heatCapacityPerSolids(kelvin(celsius), water, salt);
+            return model.heatCapacityPerSolids(inside(celsius), water, salt);
         }
 
         @Override
         public double conductivity(double celsius, double water, double salt) {
-            return model.conductivity(kelvin(celsius), water, salt);
+            return model.conductivity(inside(celsius), water, salt);
+        }
+
+        private static double inside(double celsius) {
+            return Math.min(HIGHEST, Math.max(LOWEST, kelvin(celsius)));
         }
 
         private static double kelvin(double celsius) {

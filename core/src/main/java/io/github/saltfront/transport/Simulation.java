@@ -1,7 +1,6 @@
 package io.github.saltfront.transport;
 
 import io.github.saltfront.shape.LayerGrid;
-import io.github.saltfront.transport.History.Series;
 import io.github.saltfront.units.Checks;
 import io.github.saltfront.units.PhysicalConstants;
 import java.util.ArrayList;
@@ -83,26 +82,20 @@ public final class Simulation {
     private History withError(int layers) {
         History fine = record(layers);
         History coarse = record(Math.max(8, layers / 2));
-        double largest = 0;
-        int common = Math.min(fine.size(), coarse.size());
-        for (int i = 0; i < common; i++) {
-            if (fine.value(Series.TIME, i) == coarse.value(Series.TIME, i)) {
-                largest = Math.max(
-                        largest,
-                        Math.abs(fine.value(Series.CORE_TEMPERATURE, i) - coarse.value(Series.CORE_TEMPERATURE, i)));
-            }
-        }
-        Diagnostics d = fine.diagnostics();
-        return fine.with(new Diagnostics(d.steps(), d.rejected(), d.layers(), d.balance(), largest / 3));
+        return fine.with(fine.diagnostics().withError(fine.largestDifference(coarse) / 3));
     }
 
     private History record(int layers) {
         int used = layers % 2 == 0 ? layers : layers + 1;
         LayerGrid grid = grid(piece, twoFaced, used);
         LayerSolver solver = new LayerSolver(grid, List.of(piece.member(twoFaced)), settings);
-        HistoryRecorder recorder =
-                new HistoryRecorder(grid, piece, output, settings.killRates().size());
-        recorder.start(solver);
+        HistoryReadings readings = new LayerReadings(
+                solver,
+                grid,
+                piece.shape().halfThickness(),
+                settings.killRates().size());
+        HistoryRecorder recorder = new HistoryRecorder(readings, piece.start().temperature(), output);
+        recorder.start(solver.meanSalt(0));
         List<StageRecord> records = new ArrayList<>();
         double begin = 0;
         List<SaltSource> before = List.of(SaltSource.NONE, SaltSource.NONE);
@@ -112,14 +105,15 @@ public final class Simulation {
             }
             StageInput input = input(stage, solver, before);
             before = input.sources();
-            solver.run(List.of(input), recorder.from(begin));
+            double from = begin;
+            solver.run(List.of(input), (s, member, start, end) -> recorder.step(from + start, from + end));
             double end = begin + solver.stageTime(0);
             records.add(new StageRecord(stage.kind(), begin, end, solver.wasStopped(0), stage.stop()));
             begin = end;
         }
-        recorder.finish(solver, begin);
+        recorder.finish(begin);
         Diagnostics diagnostics =
-                new Diagnostics(solver.steps(0), solver.rejectedSteps(0), used, solver.balanceError(0), 0);
+                Diagnostics.ofLayers(solver.steps(0), solver.rejectedSteps(0), used, solver.balanceError(0));
         return recorder.history(records, diagnostics);
     }
 

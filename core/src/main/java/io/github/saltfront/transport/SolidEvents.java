@@ -26,7 +26,7 @@ final class SolidEvents {
             case SURFACE_ABOVE -> solver.faceTemperature(0, atEnd) - rule.threshold();
             case MEAN_SALT_ABOVE -> solver.meanSalt(atEnd) - rule.threshold();
             case CORE_SALT_ABOVE -> solver.coreSalt(atEnd) - rule.threshold();
-            case KILL_ABOVE -> solver.kinetics().least(atEnd) - rule.threshold();
+            case KILL_ABOVE -> solver.kinetics().least(0, atEnd) - rule.threshold();
         };
     }
 

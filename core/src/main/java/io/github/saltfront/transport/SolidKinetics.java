@@ -1,9 +1,15 @@
 package io.github.saltfront.transport;
 
 import io.github.saltfront.numerics.RosenbrockW;
+import java.util.Arrays;
+import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 
-/** Kill and protein changes along the temperature history of each cell, by the rules of {@link Kinetics}. */
+/**
+ * Kill and protein changes along the temperature history of each cell, by the rules of {@link Kinetics}. Kill is followed at the
+ * node of each cell and on each patch of the surface. The least is taken over the surface and those nodes that lie inside the
+ * body: the node of a strongly cut cell is no place of the piece.
+ */
 final class SolidKinetics {
     private static final double CELSIUS = SolidState.KELVIN;
 
@@ -13,22 +19,41 @@ final class SolidKinetics {
     /** Water that juice may not take from a cell, of what it holds [-], as in {@link Kinetics}. */
     private static final double KEPT_WATER = 0.1;
 
+    /** Place in a step just before its end, where a medium that jumps at the end has not jumped yet [-]. */
+    private static final double BEFORE_END = 1 - 1e-9;
+
     private final SolidState state;
-    private final DoubleUnaryOperator killRate;
+    private final List<DoubleUnaryOperator> killRates;
     private final Denaturation denaturation;
     private final boolean killing;
     private final boolean changing;
-    private final double[] endKill;
+    private final boolean[] inside;
+    private final double[][] endKill;
+    private final double[][] endSurfaceKill;
+    private final double[][] withinKill;
+    private final double[][] withinSurfaceKill;
+    private final double[] middle;
+    private final double[] late;
+    private final double[] surfaceMiddle;
+    private final double[] surfaceLate;
     private final double[] extentsOfCell;
     private final double[] nodeZ;
 
     SolidKinetics(SolidState state, SolverSettings settings) {
         this.state = state;
-        killing = !settings.killRates().isEmpty();
-        killRate = killing ? settings.killRates().get(0) : kelvin -> 0;
+        killRates = settings.killRates();
+        killing = !killRates.isEmpty();
         denaturation = settings.denaturation();
         changing = denaturation.reactions() > 0;
-        endKill = new double[state.cells];
+        inside = state.lines.grid.nodesInside();
+        endKill = new double[killRates.size()][state.cells];
+        endSurfaceKill = new double[killRates.size()][state.lines.patches];
+        withinKill = new double[killRates.size()][state.cells];
+        withinSurfaceKill = new double[killRates.size()][state.lines.patches];
+        middle = new double[state.cells];
+        late = new double[state.cells];
+        surfaceMiddle = new double[state.lines.patches];
+        surfaceLate = new double[state.lines.patches];
         extentsOfCell = new double[denaturation.reactions()];
         nodeZ = state.lines.grid.nodes(2);
     }
@@ -61,20 +86,61 @@ final class SolidKinetics {
 
     /** Computes the kill at the end of the attempted step. */
     void computeEndKill(double step, SolidStepper stepper, double[] endTemperature) {
-        for (int c = 0; killing && c < endKill.length; c++) {
-            double middle = denseTemperature(state, stepper, endTemperature, c, 0.5);
-            double a = killRate.applyAsDouble(state.temperature[c] + CELSIUS);
-            double b = killRate.applyAsDouble(middle + CELSIUS);
-            double d = killRate.applyAsDouble(endTemperature[c] + CELSIUS);
+        if (killing) {
+            addKill(step, 1, stepper, endTemperature, endKill, endSurfaceKill);
+        }
+    }
+
+    /** Computes the kill within the attempted step, for {@link #leastWithin} and {@link #within}. */
+    void computeWithin(double theta, double step, SolidStepper stepper, double[] endTemperature) {
+        if (killing) {
+            addKill(step, theta, stepper, endTemperature, withinKill, withinSurfaceKill);
+        }
+    }
+
+    private void addKill(
+            double step,
+            double theta,
+            SolidStepper stepper,
+            double[] endTemperature,
+            double[][] cells,
+            double[][] surfaces) {
+        for (int c = 0; c < middle.length; c++) {
+            middle[c] = denseTemperature(state, stepper, endTemperature, c, 0.5 * theta);
+            late[c] = denseTemperature(state, stepper, endTemperature, c, theta);
+        }
+        stepper.computeSurface(middle, state.stageTime + 0.5 * theta * step, surfaceMiddle);
+        stepper.computeSurface(late, state.stageTime + Math.min(theta, BEFORE_END) * step, surfaceLate);
+        for (int k = 0; k < cells.length; k++) {
+            DoubleUnaryOperator rate = killRates.get(k);
+            addKill(rate, theta * step, state.kill[k], state.temperature, middle, late, cells[k]);
+            double[] start = stepper.startSurface;
+            addKill(rate, theta * step, state.surfaceKill[k], start, surfaceMiddle, surfaceLate, surfaces[k]);
+        }
+    }
+
+    private static void addKill(
+            DoubleUnaryOperator rate,
+            double time,
+            double[] before,
+            double[] first,
+            double[] second,
+            double[] third,
+            double[] result) {
+        for (int i = 0; i < result.length; i++) {
+            double a = rate.applyAsDouble(first[i] + CELSIUS);
+            double b = rate.applyAsDouble(second[i] + CELSIUS);
+            double d = rate.applyAsDouble(third[i] + CELSIUS);
             double mean = Kinetics.exponentialMean(a, b) + Kinetics.exponentialMean(b, d);
-            endKill[c] = state.kill[c] + 0.5 * step * mean;
+            result[i] = before[i] + 0.5 * time * mean;
         }
     }
 
     /** Takes over the kill and the protein changes of an accepted step. */
     void commit(double step, SolidStepper stepper, double[] endTemperature) {
-        if (killing) {
-            System.arraycopy(endKill, 0, state.kill, 0, endKill.length);
+        for (int k = 0; k < endKill.length; k++) {
+            System.arraycopy(endKill[k], 0, state.kill[k], 0, endKill[k].length);
+            System.arraycopy(endSurfaceKill[k], 0, state.surfaceKill[k], 0, endSurfaceKill[k].length);
         }
         for (int r = 0; changing && r < state.extents.length; r++) {
             double[] extent = state.extents[r];
@@ -96,7 +162,7 @@ final class SolidKinetics {
         return changing && !state.piece.waterFixed();
     }
 
-    /** Lets the juice go that the protein changes have expelled: to the film on the nearer face, and what it cannot hold drips. */
+    /** Lets the juice go that the protein changes have expelled, to the film on the nearer face. */
     void expelJuice() {
         for (int c = 0; c < state.cells; c++) {
             for (int r = 0; r < extentsOfCell.length; r++) {
@@ -105,7 +171,8 @@ final class SolidKinetics {
             double water = state.water[c];
             double salted = state.saltContent[c];
             double before = 1 + water + state.expelled[c] + salted;
-            double target = denaturation.expelled(extentsOfCell, salted / (1 + water + salted)) * before;
+            double share = denaturation.expelled(extentsOfCell, salted / (1 + water + salted));
+            double target = state.piece.juiceFactor() * share * before;
             double juice = Math.min(target - state.expelled[c], water - KEPT_WATER * before);
             if (juice > 0) {
                 double salt = juice * salted / water;
@@ -121,6 +188,10 @@ final class SolidKinetics {
                 state.filmSalt[face] += state.dryMass[c] * salt;
             }
         }
+    }
+
+    /** Lets drip what the faces cannot hold. */
+    void drip() {
         for (int f = 0; f < state.faces; f++) {
             double over = state.filmWater[f] - LaneBlock.FILM_CAPACITY * state.faceArea[f];
             if (over > 0) {
@@ -133,11 +204,28 @@ final class SolidKinetics {
         }
     }
 
-    /** Least kill over all cells. */
-    double least(boolean atEnd) {
-        double least = Double.POSITIVE_INFINITY;
-        for (double kill : atEnd && killing ? endKill : state.kill) {
-            least = Math.min(least, kill);
+    /** Least kill of a kind over the surface and the nodes inside the body; zero if none is computed. */
+    double least(int kind, boolean atEnd) {
+        if (kind >= killRates.size()) {
+            return 0;
+        }
+        return atEnd ? least(endKill[kind], endSurfaceKill[kind]) : least(state.kill[kind], state.surfaceKill[kind]);
+    }
+
+    /** Least kill of a kind at the place in the step that was computed last. */
+    double leastWithin(int kind) {
+        return kind < killRates.size() ? least(withinKill[kind], withinSurfaceKill[kind]) : 0;
+    }
+
+    /** Kill of a kind at a node at the place in the step that was computed last. */
+    double within(int kind, int cell) {
+        return kind < killRates.size() ? withinKill[kind][cell] : 0;
+    }
+
+    private double least(double[] atNodes, double[] onSurface) {
+        double least = Arrays.stream(onSurface).min().orElseThrow();
+        for (int c = 0; c < atNodes.length; c++) {
+            least = inside[c] ? Math.min(least, atNodes[c]) : least;
         }
         return least;
     }

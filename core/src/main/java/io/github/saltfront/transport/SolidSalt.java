@@ -99,21 +99,20 @@ final class SolidSalt {
         return source.saltPerArea() * SaltSource.Dose.THIN_FILM_SHARE;
     }
 
-    /** Salt per water that a face meets [kg/kg]; for a dose the mean over its patches. */
+    /** Salt per water that a face meets [kg/kg]; for a dose that of the mean amount on its patches. */
     double strength(int face) {
         if (sources[face] instanceof SaltSource.Bath) {
             return state.bathSalt[face] / state.bathWater[face];
         }
-        double sum = 0;
-        double area = 0;
-        for (int p = 0; p < lines.patches; p++) {
-            if (lines.patchFace[p] == face && sources[face] instanceof SaltSource.Dose d) {
-                double on = state.doseSalt[p];
-                sum += lines.patchArea[p] * d.saturation() * on / (on + thin(d));
-                area += lines.patchArea[p];
+        if (sources[face] instanceof SaltSource.Dose d) {
+            double on = 0;
+            for (int p = 0; p < lines.patches; p++) {
+                on += lines.patchFace[p] == face ? lines.patchArea[p] * state.doseSalt[p] : 0;
             }
+            double mean = on / state.faceArea[face];
+            return d.saturation() * mean / (mean + thin(d));
         }
-        return area > 0 ? sum / area : 0;
+        return 0;
     }
 
     /** Combines the state of a stage and returns its salt [kg/kg]. */

@@ -35,6 +35,11 @@ public final class SolidSolver {
     private final double[] endTemperature;
     private final double[] endCapacity;
     private final double[] work;
+
+    /** Temperatures within the attempted step, and at which place in it they are; not a number if nowhere. */
+    private final double[] dense;
+
+    private double denseTheta = Double.NaN;
     private double step;
     private double proposed;
     private boolean stopped;
@@ -51,7 +56,11 @@ public final class SolidSolver {
     public SolidSolver(SolidGrid grid, SolidPiece piece, SolverSettings settings) {
         this.grid = grid;
         this.settings = settings;
-        state = new SolidState(grid, piece, settings.denaturation().reactions());
+        state = new SolidState(
+                grid,
+                piece,
+                settings.killRates().size(),
+                settings.denaturation().reactions());
         stepper = new SolidStepper(state);
         kinetics = new SolidKinetics(state, settings);
         endEnthalpy = new double[state.cells];
@@ -59,6 +68,7 @@ public final class SolidSolver {
         endTemperature = new double[state.cells];
         endCapacity = new double[state.cells];
         work = new double[state.cells];
+        dense = new double[state.cells];
         refreshTemperatures();
         balance = new SolidBalance(state);
         events = new SolidEvents(this);
@@ -97,6 +107,7 @@ public final class SolidSolver {
             chooseStep(duration);
             stepper.attempt(step, settings);
             computeEnd();
+            denseTheta = Double.NaN;
             kinetics.computeEndKill(step, stepper, endTemperature);
             if (decide(input.stop())) {
                 sink.accept(this, state.stageTime, state.stageTime + step);
@@ -175,27 +186,36 @@ public final class SolidSolver {
         kinetics.commit(step, stepper, endTemperature);
         System.arraycopy(endTemperature, 0, state.temperature, 0, state.cells);
         System.arraycopy(endCapacity, 0, state.capacity, 0, state.cells);
-        for (int f = 0; f < state.faces; f++) {
-            double vapor = 0;
-            for (int j = 0; j < RosenbrockW.STAGES; j++) {
-                double m = RosenbrockW.solution(j);
-                state.heatIn[f] += m * stepper.stageHeatIn[j][f];
-                state.evaporated[f] += m * stepper.stageEvaporated[j][f];
-                vapor += m * stepper.stageEvaporated[j][f];
-            }
-            double fromFilm = Math.min(vapor, state.filmWater[f]);
-            if (fromFilm > 0) {
-                state.filmWater[f] -= fromFilm;
-                state.evaporatedFilm += fromFilm;
-            }
-        }
+        // juice first, so that what evaporates in the same step is juice as far as there is any, and only the rest
+        // drips
         if (kinetics.changesComposition()) {
             kinetics.expelJuice();
+        }
+        takeVapor();
+        if (kinetics.changesComposition()) {
+            kinetics.drip();
             refreshTemperatures();
         }
         state.stageTime += step;
         if (duration - state.stageTime < 1e-9 * Math.max(1, duration)) {
             state.stageTime = duration;
+        }
+    }
+
+    private void takeVapor() {
+        for (int f = 0; f < state.faces; f++) {
+            double vapor = 0;
+            for (int j = 0; j < RosenbrockW.STAGES; j++) {
+                double m = RosenbrockW.solution(j);
+                state.heatIn[f] += m * stepper.stageHeatIn[j][f];
+                vapor += m * stepper.stageEvaporated[j][f];
+            }
+            state.evaporated[f] += vapor;
+            double fromFilm = Math.min(vapor, state.filmWater[f]);
+            if (fromFilm > 0) {
+                state.filmWater[f] -= fromFilm;
+                state.evaporatedFilm += fromFilm;
+            }
         }
     }
 
@@ -239,14 +259,18 @@ public final class SolidSolver {
      * @return temperature [K]
      */
     public double coreTemperature(double theta) {
-        computeDense(theta);
-        return grid.middle(work) + CELSIUS;
+        return grid.middle(computeDense(theta)) + CELSIUS;
     }
 
-    private void computeDense(double theta) {
-        for (int c = 0; c < state.cells; c++) {
-            work[c] = SolidKinetics.denseTemperature(state, stepper, endTemperature, c, theta);
+    /** Temperatures of all cells within the step a {@link SolidSink} sees, in degrees Celsius; not to be modified. */
+    double[] computeDense(double theta) {
+        if (theta != denseTheta) {
+            for (int c = 0; c < state.cells; c++) {
+                dense[c] = SolidKinetics.denseTemperature(state, stepper, endTemperature, c, theta);
+            }
+            denseTheta = theta;
         }
+        return dense;
     }
 
     /**
@@ -282,8 +306,7 @@ public final class SolidSolver {
      * @return temperature [K]
      */
     public double meanTemperature(double theta) {
-        computeDense(theta);
-        return mean(work) + CELSIUS;
+        return mean(computeDense(theta)) + CELSIUS;
     }
 
     private double mean(double[] values) {
@@ -319,9 +342,8 @@ public final class SolidSolver {
      * @return temperature [K]
      */
     public double faceTemperature(int face, double theta) {
-        computeDense(theta);
         int patch = face == 0 ? grid.upperPatch() : grid.lowerPatch();
-        return patchTemperature(patch, work, state.stageTime + theta * step);
+        return patchTemperature(patch, computeDense(theta), state.stageTime + theta * step);
     }
 
     /**
@@ -384,6 +406,47 @@ public final class SolidSolver {
     }
 
     /**
+     * Returns the salt of the whole piece per its wet mass within the step a {@link SolidSink} sees.
+     *
+     * @param theta place in the step, 0 to 1 [-]
+     * @return salt [kg/kg]
+     */
+    public double meanSalt(double theta) {
+        double salt = 0;
+        for (int c = 0; c < state.cells; c++) {
+            salt += state.dryMass[c] * denseSalt(c, theta);
+        }
+        return salt / (balance.dryMass() + salt + state.total(state.water));
+    }
+
+    /**
+     * Returns the salt in the middle per wet mass within the step a {@link SolidSink} sees.
+     *
+     * @param theta place in the step, 0 to 1 [-]
+     * @return salt [kg/kg]
+     */
+    public double coreSalt(double theta) {
+        return Math.max(0, grid.middle(denseSalts(theta)));
+    }
+
+    private double denseSalt(int c, double theta) {
+        double salt = state.saltContent[c];
+        for (int j = 0; stepper.isMoving() && j < RosenbrockW.STAGES; j++) {
+            salt += RosenbrockW.dense(j, theta) * stepper.salt.stageSalt[j][c];
+        }
+        return salt;
+    }
+
+    /** Salt of all cells within that step, per wet mass [kg/kg]; not to be modified. */
+    double[] denseSalts(double theta) {
+        for (int c = 0; c < state.cells; c++) {
+            double s = denseSalt(c, theta);
+            work[c] = s / (1 + state.water[c] + s);
+        }
+        return work;
+    }
+
+    /**
      * Returns the salt of a cell per its wet mass.
      *
      * @param cell which cell
@@ -405,26 +468,60 @@ public final class SolidSolver {
     }
 
     /**
-     * Returns the kill in a cell.
+     * Returns the kill of the first kind at the node of a cell.
      *
      * @param cell which cell
-     * @return kill, in the unit of the kill rate times s
+     * @return kill, in the unit of the kill rate times s; zero if none is computed
      */
     public double cellKill(int cell) {
-        return state.kill[cell];
-    }
-
-    /** Returns the kill in the middle, in the unit of the kill rate times s. */
-    public double coreKill() {
-        return state.kill[grid.middleCell()];
+        return cellKill(cell, 0);
     }
 
     /**
-     * Returns the kill in the cell that has least, in the unit of the kill rate times s. Nodes outside the body count too, which
-     * is the safe side: they are colder than the surface if the surface is the coldest place.
+     * Returns the kill at the node of a cell, which may lie outside the body if the cell is cut, see {@link
+     * SolidGrid#nodesInside}.
+     *
+     * @param cell which cell
+     * @param kind which kind, as in the settings
+     * @return kill, in the unit of the kill rate times s; zero if none is computed
      */
+    public double cellKill(int cell, int kind) {
+        return kind < state.kill.length ? state.kill[kind][cell] : 0;
+    }
+
+    /** Returns the kill of the first kind in the middle, in the unit of the kill rate times s. */
+    public double coreKill() {
+        return coreKill(0);
+    }
+
+    /**
+     * Returns the kill at the node nearest to the middle.
+     *
+     * @param kind which kind, as in the settings
+     * @return kill, in the unit of the kill rate times s; zero if none is computed
+     */
+    public double coreKill(int kind) {
+        return cellKill(grid.middleCell(), kind);
+    }
+
+    /** Returns the least kill of the first kind, in the unit of the kill rate times s. */
     public double leastKill() {
-        return kinetics.least(false);
+        return leastKill(0);
+    }
+
+    /**
+     * Returns the kill at the place that has least: on the surface or at a node inside the body.
+     *
+     * @param kind which kind, as in the settings
+     * @return kill, in the unit of the kill rate times s; zero if none is computed
+     */
+    public double leastKill(int kind) {
+        return kinetics.least(kind, false);
+    }
+
+    /** Computes kills within the step a {@link SolidSink} sees, to be read from {@link #kinetics}. */
+    void computeKillWithin(double theta) {
+        kinetics.computeWithin(theta, step, stepper, endTemperature);
     }
 
     /**
@@ -441,6 +538,16 @@ public final class SolidSolver {
     /** Returns how much lighter the piece is than at its start: lost over starting mass [-], negative if it has gained. */
     public double massLoss() {
         return balance.massLoss();
+    }
+
+    /** Returns the mass of the piece per area of its surface: dry solids, water and salt [kg/m2]. */
+    public double massPerArea() {
+        double mass = balance.dryMass() + state.total(state.water) + state.total(state.saltContent);
+        double area = 0;
+        for (double face : state.faceArea) {
+            area += face;
+        }
+        return mass / area;
     }
 
     /** Returns the water that has evaporated, per mass of the piece at its start [kg/kg]. */

@@ -38,7 +38,10 @@ final class SolidState {
     /** Juice that has left, per dry mass [kg/kg]. */
     final double[] expelled;
 
-    final double[] kill;
+    /** Kill of each kind at the node of each cell, and on each patch of the surface. */
+    final double[][] kill;
+
+    final double[][] surfaceKill;
     final double[][] extents;
 
     /** Juice on each face [kg] and salt in it [kg]. */
@@ -70,7 +73,7 @@ final class SolidState {
     double dripEnthalpy;
     double stageTime;
 
-    SolidState(SolidGrid grid, SolidPiece piece, int reactions) {
+    SolidState(SolidGrid grid, SolidPiece piece, int kinds, int reactions) {
         this.piece = piece;
         lines = new SolidLines(grid);
         heat = piece.heat();
@@ -84,7 +87,8 @@ final class SolidState {
         water = new double[cells];
         saltContent = new double[cells];
         expelled = new double[cells];
-        kill = new double[cells];
+        kill = new double[kinds][cells];
+        surfaceKill = new double[kinds][lines.patches];
         extents = new double[reactions][cells];
         filmWater = new double[faces];
         filmSalt = new double[faces];

@@ -34,6 +34,11 @@ final class SolidStepper {
     private final double[] slope;
     private final double[] baseSlope;
     private final double[] evaporation;
+
+    /** Surface temperature of each patch at the start of the attempted step in degrees Celsius. */
+    final double[] startSurface;
+
+    private final double[] patchSurface;
     private FaceCondition[] conditions = new FaceCondition[0];
     private double[] stageSalt;
     private boolean moving;
@@ -63,6 +68,8 @@ final class SolidStepper {
         slope = new double[lines.patches];
         baseSlope = new double[lines.patches];
         evaporation = new double[lines.patches];
+        startSurface = new double[lines.patches];
+        patchSurface = new double[lines.patches];
     }
 
     void begin(StageInput input) {
@@ -97,6 +104,7 @@ final class SolidStepper {
             }
             evaluate(state.stageTime + RosenbrockW.stageTime(stage) * step);
             if (stage == 0) {
+                System.arraycopy(patchSurface, 0, startSurface, 0, startSurface.length);
                 factorHeat(rate);
                 if (moving) {
                     salt.factor(rate);
@@ -143,6 +151,7 @@ final class SolidStepper {
             activity = SurfaceBalance.waterActivity(state.water[c], stageSalt[c]);
         }
         solveSurface(p, condition, time, heat.temperature, activity);
+        patchSurface[p] = surface.surface;
         flux[p] = surface.flux;
         slope[p] = surface.slope;
         evaporation[p] = surface.evaporation;
@@ -154,6 +163,20 @@ final class SolidStepper {
         double inner = lines.atPatch(temperature, p);
         double conductance = heat.conductivity[lines.patchCell[p]] / lines.patchDistance[p];
         surface.solve(condition, time, inner, conductance, activity);
+    }
+
+    /** Sets the surface temperature of each patch in degrees Celsius from the temperatures of the cells at a time. */
+    void computeSurface(double[] temperature, double time, double[] result) {
+        for (int p = 0; p < lines.patches; p++) {
+            FaceCondition condition = conditions[lines.patchFace[p]];
+            int c = lines.patchCell[p];
+            double activity = 0;
+            if (condition.wetShare() > 0) {
+                activity = SurfaceBalance.waterActivity(state.water[c], state.saltContent[c]);
+            }
+            solveSurface(p, condition, time, temperature, activity);
+            result[p] = surface.surface;
+        }
     }
 
     private void factorHeat(double rate) {

@@ -8,6 +8,7 @@ import io.github.saltfront.plan.SimulatedDay;
 import io.github.saltfront.safety.LimitCheck;
 import io.github.saltfront.transport.History;
 import io.github.saltfront.transport.Simulation;
+import io.github.saltfront.transport.SolidSimulation;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -51,15 +52,12 @@ final class SimulateCommand implements Callable<Integer> {
             throw new IllegalArgumentException("--csv and --json exclude each other; leave one out.");
         }
         SimulationFile simulation = SimulationFile.read(DocumentReader.read(file), Catalog.load());
-        if (simulation.threeDimensional()) {
-            throw new IllegalArgumentException("solver: 3d is not available in this version; use 1d.");
-        }
+        String what = simulation.threeDimensional() ? "simulating in three dimensions" : "simulating";
         CommandLine line = spec.commandLine();
         String text;
         List<LimitCheck> near;
-        try (Progress progress = Progress.start("simulating", line.getErr(), Terminal.isErr())) {
-            History history =
-                    Simulation.run(simulation.piece(), simulation.stages(), simulation.settings(), simulation.output());
+        try (Progress progress = Progress.start(what, line.getErr(), Terminal.isErr())) {
+            History history = run(simulation);
             near = SimulatedDay.of(history, simulation.rule()).limits().checks().stream()
                     .filter(LimitCheck::isNear)
                     .toList();
@@ -74,5 +72,11 @@ final class SimulateCommand implements Callable<Integer> {
             OutputFile.write(output, text);
         }
         return 0;
+    }
+
+    private static History run(SimulationFile file) {
+        return file.threeDimensional()
+                ? SolidSimulation.run(file.piece(), file.stages(), file.settings(), file.output(), file.cells())
+                : Simulation.run(file.piece(), file.stages(), file.settings(), file.output());
     }
 }

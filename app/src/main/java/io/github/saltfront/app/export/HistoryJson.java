@@ -119,9 +119,11 @@ public final class HistoryJson {
 
     private static Map<String, Object> diagnostics(Diagnostics diagnostics) {
         Map<String, Object> json = new LinkedHashMap<>();
+        boolean solid = diagnostics.solver() == Diagnostics.Solver.SOLID;
+        json.put("solver", solid ? "3d" : "1d");
         json.put("steps", diagnostics.steps());
         json.put("rejected_steps", diagnostics.rejected());
-        json.put("layers", diagnostics.layers());
+        json.put(solid ? "cells" : "layers", diagnostics.cells());
         json.put("core_discretization_error_k", diagnostics.discretizationError());
         Map<String, Object> balance = new LinkedHashMap<>();
         balance.put("energy", diagnostics.balance().energy());

@@ -5,6 +5,7 @@ import io.github.saltfront.plan.Interval;
 import io.github.saltfront.plan.Plan;
 import io.github.saltfront.plan.Request;
 import io.github.saltfront.plan.Sodium;
+import io.github.saltfront.plan.SolidCheck;
 import io.github.saltfront.safety.OfficialLimits;
 import io.github.saltfront.units.Temperature;
 import java.time.format.DateTimeFormatter;
@@ -71,6 +72,7 @@ public final class PlanJson {
         json.put("time_to_peak_min", interval(cook.timeToPeak(), 1.0 / 60, 0));
         json.put("time_near_target_min", interval(cook.timeNearTarget(), 1.0 / 60, 0));
         json.put("rest_min", cook.rest() / 60);
+        cook.check().ifPresent(check -> json.put("check_3d", check(check)));
         Map<String, Object> safety =
                 SafetyJson.verdict(cook.verdict(), cook.holdShare().low());
         cook.holdAtTarget().ifPresent(hold -> safety.put("hold_at_peak_s", hold));
@@ -89,6 +91,19 @@ public final class PlanJson {
         json.put("hot_holding_c", Temperature.toCelsius(rules.hotHolding()));
         json.put("out_at_most_min", rules.out() / 60);
         json.put("out_in_hot_air_at_most_min", rules.outInHotAir() / 60);
+        return json;
+    }
+
+    private static Map<String, Object> check(SolidCheck check) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("solver", "3d");
+        json.put("cells", check.cells());
+        json.put("time_to_pull_min", check.time() / 60);
+        json.put("layers_time_to_pull_min", check.layerTime() / 60);
+        json.put("peak_core_temperature_c", Temperature.toCelsius(check.peak()));
+        json.put("layers_peak_core_temperature_c", Temperature.toCelsius(check.layerPeak()));
+        json.put("hold_share_min_pct", 100 * check.holdShare());
+        json.put("layers_hold_share_min_pct", 100 * check.layerHoldShare());
         return json;
     }
 

@@ -4,6 +4,7 @@ import io.github.saltfront.plan.Interval;
 import io.github.saltfront.plan.Plan;
 import io.github.saltfront.plan.Request;
 import io.github.saltfront.plan.Sodium;
+import io.github.saltfront.plan.SolidCheck;
 import io.github.saltfront.safety.Caution;
 import io.github.saltfront.safety.ConsumerMinimum;
 import io.github.saltfront.safety.LimitCheck;
@@ -64,6 +65,7 @@ public final class PlanText {
         row("then", "rises to " + interval(cook.peak(), 1, -Temperature.ZERO_CELSIUS, "%.1f", "°C"));
         row("", interval(cook.timeToPeak(), 1.0 / 60, 0, "%.0f", "min") + " after it is out");
         row("rest", QuantityFormat.time(cook.rest()) + ", uncovered");
+        cook.check().ifPresent(this::check);
         ConsumerMinimum minimum = cook.verdict().rule().consumerMinimum();
         row("kill", share(cook.holdShare()));
         row("", "at the worst place (" + cook.verdict().rule().holdTable().title() + ")");
@@ -88,6 +90,19 @@ public final class PlanText {
                 "keep it at " + temperature(serving.hotHolding()) + " or above, or eat it within "
                         + QuantityFormat.time(serving.out()));
         row("", QuantityFormat.time(serving.outInHotAir()) + " where the air is above 32 °C (90 °F)");
+    }
+
+    private void check(SolidCheck check) {
+        row(
+                "checked",
+                String.format(
+                        Locale.ROOT,
+                        "in three dimensions: %.0f min against %.0f min in layers, peak %.1f °C against %.1f °C; the"
+                                + " numbers here are corrected by that",
+                        check.time() / 60,
+                        check.layerTime() / 60,
+                        Temperature.toCelsius(check.peak()),
+                        Temperature.toCelsius(check.layerPeak())));
     }
 
     private static String share(Interval hold) {

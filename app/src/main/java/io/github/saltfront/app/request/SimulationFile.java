@@ -13,6 +13,7 @@ import io.github.saltfront.safety.Kitchen;
 import io.github.saltfront.safety.SafeLine;
 import io.github.saltfront.safety.SafetyRule;
 import io.github.saltfront.shape.Shape;
+import io.github.saltfront.shape.SolidGrid;
 import io.github.saltfront.transport.Denaturation;
 import io.github.saltfront.transport.HeatProperties;
 import io.github.saltfront.transport.InitialState;
@@ -41,6 +42,7 @@ import java.util.OptionalDouble;
  * @param organismDeclared whether the file declares it
  * @param rule what the official rules ask of this meat
  * @param threeDimensional whether the three-dimensional solver is asked for
+ * @param cells cells of its grid; 0 to choose them
  */
 public record SimulationFile(
         Piece piece,
@@ -50,7 +52,8 @@ public record SimulationFile(
         FirstOrderKill organism,
         boolean organismDeclared,
         SafetyRule rule,
-        boolean threeDimensional) {
+        boolean threeDimensional,
+        int cells) {
     static final String SEA_LEVEL = "0 m";
     static final String HIGHEST = "5000 m";
     static final String LIST_APPLIANCES = "The command \"catalog appliances\" lists all.";
@@ -87,8 +90,16 @@ public record SimulationFile(
         Optional<FirstOrderKill> declared = root.findChild("organism").map(SimulationFile::readOrganism);
         boolean solid = root.findChoice("solver", Words.choices("1d", false, "3d", true))
                 .orElse(false);
-        SimulationOutput output = readOutput(root);
+        SimulationOutput output = readOutput(root, solid);
+        int cells = readCells(root, solid);
         requireFewSamples(root, stages, output);
+        document.requireNoErrors();
+        if (solid && !SolidGrid.covers(shape)) {
+            root.problem(
+                    "solver",
+                    "3d needs a piece with sides and ends: box, cylinder, sphere or ellipsoid. A slab or a long"
+                            + " cylinder has none, so that three dimensions add nothing; use 1d, or give length and width.");
+        }
         document.requireNoErrors();
 
         Piece piece = piece(meat, shape, start, salt, constants);
@@ -102,7 +113,7 @@ public record SimulationFile(
         Denaturation denaturation = constants.waterFixed() ? Denaturation.NONE : new KajitaniJuice();
         SolverSettings settings =
                 SolverSettings.DEFAULT.withKinetics(List.of(organism::rate, rule.officialTable()::rate), denaturation);
-        return new SimulationFile(piece, stages, settings, output, organism, declared.isPresent(), rule, solid);
+        return new SimulationFile(piece, stages, settings, output, organism, declared.isPresent(), rule, solid, cells);
     }
 
     private static boolean isSalted(List<Stage> stages, double salt, double nativeSalt) {
@@ -170,7 +181,19 @@ public record SimulationFile(
         return complete ? new FirstOrderKill(d, reference, z) : new FirstOrderKill(60, 333, 6);
     }
 
-    private static SimulationOutput readOutput(Node root) {
+    private static int readCells(Node root, boolean solid) {
+        Optional<Node> node = root.findChild("output").filter(output -> output.has("cells"));
+        if (node.isEmpty()) {
+            return 0;
+        }
+        int cells = node.get().findInteger("cells", 4000, 1_000_000).orElse(0);
+        if (!solid) {
+            node.get().problem("cells", "cells are those of solver 3d; use layers, or set solver: 3d.");
+        }
+        return cells;
+    }
+
+    private static SimulationOutput readOutput(Node root, boolean solid) {
         Optional<Node> node = root.findChild("output");
         if (node.isEmpty()) {
             return SimulationOutput.every(60);
@@ -180,6 +203,9 @@ public record SimulationFile(
                 .orElse(60);
         boolean field = node.get().findFlag("field").orElse(false);
         int layers = node.get().findInteger("layers", 8, 2000).orElse(0);
+        if (solid && node.get().has("layers")) {
+            node.get().problem("layers", "layers are those of solver 1d; use cells, or leave the grid to the program.");
+        }
         return new SimulationOutput(Double.isFinite(every) ? every : 60, field, layers % 2 == 0 ? layers : layers + 1);
     }
 

@@ -1,0 +1,112 @@
+package io.github.saltfront.plan;
+
+import io.github.saltfront.shape.Shape;
+import io.github.saltfront.shape.SolidGrid;
+import io.github.saltfront.transport.SolidPiece;
+import io.github.saltfront.transport.SolidSimulation;
+import io.github.saltfront.transport.SolidSink;
+import io.github.saltfront.transport.SolidSolver;
+import io.github.saltfront.transport.SolverSettings;
+import io.github.saltfront.transport.Stage;
+import io.github.saltfront.units.Temperature;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The median member, raw, carried through heat and rest once in three dimensions and once in layers, in the same media and to the
+ * same reading. A plan corrects its ensemble by the difference: layers give a finite piece the right surface and the right
+ * slowest mode, but not the right lag (decision 0006).
+ *
+ * @param cells cells of the computed eighth of the piece
+ * @param time time to the reading in three dimensions [s]
+ * @param layerTime the same in layers [s]
+ * @param peak highest core temperature after it is out, in three dimensions [K]
+ * @param layerPeak the same in layers [K]
+ * @param holdShare share of the required hold at the worst place in three dimensions [-]
+ * @param layerHoldShare the same in layers [-]
+ * @param timed whether the hold, not a reading, ends the heat, so that a lag costs time and not safety
+ */
+public record SolidCheck(
+        int cells,
+        double time,
+        double layerTime,
+        double peak,
+        double layerPeak,
+        double holdShare,
+        double layerHoldShare,
+        boolean timed) {
+
+    /** Cells asked for: the core then errs by some 0.3 K while it warms fast, a tenth of the spread of an ensemble. */
+    static final int CELLS = 2000;
+
+    /** What an ensemble in layers is corrected by. */
+    record Correction(double timeFactor, double peakDifference, double holdFactor) {
+        /** No correction. */
+        static final Correction NONE = new Correction(1, 0, 1);
+
+        /** What a core temperature is lowered by before it is compared with a limit [K], not above 0. */
+        double safeDifference() {
+            return Math.min(0, peakDifference);
+        }
+    }
+
+    /**
+     * Returns the correction. Holds are only ever lowered, and where the hold ends the heat times are only ever lengthened: one
+     * run of the median must not make a plan bolder.
+     */
+    Correction correction() {
+        double factor = time / layerTime;
+        if (timed) {
+            return new Correction(Math.max(1, factor), Math.min(0, peak - layerPeak), 1);
+        }
+        double hold = layerHoldShare > 0 ? Math.min(1, holdShare / layerHoldShare) : 1;
+        return new Correction(factor, peak - layerPeak, hold);
+    }
+
+    /**
+     * Runs the check.
+     *
+     * @return the check; empty for slabs, to which three dimensions add nothing; where faces differ, since it is not known what
+     *     the sides meet; and for frozen pieces
+     */
+    static Optional<SolidCheck> run(Request request, SolverSettings settings, CookStages stages, double pull) {
+        Stage heat = stages.heat(pull).stage(Draw.MEDIAN);
+        Stage rest = stages.restStage().stage(Draw.MEDIAN);
+        Shape shape = request.food().shape();
+        boolean ice = request.food().startTemperature() < Temperature.fromCelsius(0);
+        if (!SolidGrid.covers(shape) || ice || !heat.isSymmetric() || !rest.isSymmetric()) {
+            return Optional.empty();
+        }
+        DayEnsemble median = new DayEnsemble(
+                request.food().meat(), shape, request.food().startTemperature(), List.of(Draw.MEDIAN), settings);
+        MemberDay layers = median.run(List.of(stages.heat(pull), stages.restStage()), Runnable::run)
+                .get(0);
+        MemberDay.StageEnd heated = layers.end(CookStages.HEAT);
+
+        SolidGrid grid = SolidGrid.of(shape, CELLS, 1);
+        SolidSolver solver = new SolidSolver(grid, SolidPiece.of(median.member(Draw.MEDIAN, false)), settings);
+        solver.run(SolidSimulation.input(heat, solver), SolidSink.NONE);
+        if (!solver.wasStopped()) {
+            throw new PlanningException(
+                    "appliance",
+                    "at this setting the middle does not get hot enough within "
+                            + Math.round(CookStages.LONGEST_HEAT / 3600)
+                            + " h when the piece is computed in three dimensions; choose a hotter setting or a lower core"
+                            + " temperature.");
+        }
+        double time = solver.stageTime();
+        double[] peak = {solver.coreTemperature()};
+        solver.run(SolidSimulation.input(rest, solver), (s, start, end) -> {
+            peak[0] = Math.max(peak[0], Math.max(s.coreTemperature(0.5), s.coreTemperature(1.0)));
+        });
+        return Optional.of(new SolidCheck(
+                grid.cells(),
+                time,
+                heated.end() - heated.start(),
+                peak[0],
+                layers.peakCore(heated.end()),
+                solver.leastKill(),
+                layers.end(CookStages.REST).leastKill(),
+                stages.isBath()));
+    }
+}
