@@ -1,5 +1,6 @@
 package io.github.saltfront.bench;
 
+import io.github.saltfront.units.Temperature;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -16,8 +17,8 @@ import java.util.SplittableRandom;
  * @param vaporPressure vapor pressure of the medium [Pa]
  */
 record Slab(double extent, double start, double medium, double coefficient, double wetShare, double vaporPressure) {
-    private static final long SEED = 20_26L;
-    private static final double ZERO_CELSIUS = io.github.saltfront.units.Temperature.ZERO_CELSIUS;
+    private static final long SEED = 2026L;
+    private static final double ZERO_CELSIUS = Temperature.ZERO_CELSIUS;
 
     /** Thickness 20 to 60 mm, start 2 to 25, medium 50 to 150 degrees Celsius, coefficient 8 to 300 evenly in its logarithm. */
     static List<Slab> sample(int count) {

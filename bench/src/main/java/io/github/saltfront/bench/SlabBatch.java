@@ -8,7 +8,10 @@ import io.github.saltfront.transport.Member;
 import io.github.saltfront.transport.SolverSettings;
 import io.github.saltfront.transport.StageInput;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** Solves all slabs in blocks of members that are advanced side by side, and keeps a sample a minute. */
 final class SlabBatch {
@@ -22,6 +25,7 @@ final class SlabBatch {
     private final LayerGrid grid;
     private final SolverSettings settings;
     private final int lanes;
+    private final int[] order;
     private final List<List<Member>> blocks = new ArrayList<>();
     private final List<List<StageInput>> stages = new ArrayList<>();
     private final double[] values;
@@ -31,16 +35,36 @@ final class SlabBatch {
     SlabBatch(List<Slab> slabs, SlabCase kind, SolverSettings settings, int cells, int lanes) {
         this.settings = settings;
         this.lanes = lanes;
-        grid = LayerGrid.symmetric(0, cells, OUTER_CELL * CELLS / cells);
+        grid = grid(cells);
         HeatProperties heat = kind.heat();
+        order = bySpeed(slabs);
         for (int first = 0; first < slabs.size(); first += lanes) {
-            List<Slab> part = slabs.subList(first, Math.min(first + lanes, slabs.size()));
+            List<Slab> part = Arrays.stream(order, first, Math.min(first + lanes, slabs.size()))
+                    .mapToObj(slabs::get)
+                    .toList();
             blocks.add(part.stream().map(slab -> kind.member(slab, heat)).toList());
             stages.add(part.stream()
                     .map(slab -> StageInput.of(kind.face(slab), 60.0 * MINUTES))
                     .toList());
         }
         values = new double[QUANTITIES * MINUTES * slabs.size()];
+    }
+
+    static LayerGrid grid(int cells) {
+        return LayerGrid.symmetric(0, cells, OUTER_CELL * CELLS / cells);
+    }
+
+    /** Slabs that need about as many steps side by side: those that warm equally fast, since a block waits for its slowest. */
+    private static int[] bySpeed(List<Slab> slabs) {
+        return IntStream.range(0, slabs.size())
+                .boxed()
+                .sorted(Comparator.comparingDouble(i -> speed(slabs.get(i))))
+                .mapToInt(Integer::intValue)
+                .toArray();
+    }
+
+    private static double speed(Slab slab) {
+        return slab.coefficient() * (slab.medium() - slab.start()) / slab.extent();
     }
 
     /** Solves all slabs; solvers are made anew each time, as a caller would have to. */
@@ -53,7 +77,7 @@ final class SlabBatch {
             BatchSampler sampler = new BatchSampler(members.size(), 60, MINUTES);
             solver.run(stages.get(b), sampler);
             for (int l = 0; l < members.size(); l++) {
-                keep(sampler, l, b * lanes + l);
+                keep(sampler, l, order[b * lanes + l]);
                 steps += solver.steps(l);
                 rejected += solver.rejectedSteps(l);
             }

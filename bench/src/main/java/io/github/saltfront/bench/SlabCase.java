@@ -31,9 +31,7 @@ enum SlabCase {
     }
 
     HeatProperties heat() {
-        return this == CONSTANT
-                ? HeatProperties.constant(1060, 3500, 0.48, MEAT.waterPerSolids())
-                : MeatHeat.of(MEAT);
+        return this == CONSTANT ? HeatProperties.constant(1060, 3500, 0.48, MEAT.waterPerSolids()) : MeatHeat.of(MEAT);
     }
 
     Member member(Slab slab, HeatProperties heat) {

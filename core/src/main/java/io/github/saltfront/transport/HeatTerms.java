@@ -39,8 +39,11 @@ final class HeatTerms {
     /** Conductance from the outermost node to each face [W/(m2.K)], of the last evaluation. */
     final double[][] faceConductance;
 
-    /** Net flow of heat into each cell per area of the outer face [W/m2]; a stage is solved in the same place. */
-    final double[][] net;
+    /** Heat that salt and water carry into each cell from its neighbors [W/m2]; set by the caller where they move. */
+    final double[][] carriedNet;
+
+    /** Right-hand side of a stage, in whose place it is solved [W/m2], then [K]. */
+    private final double[][] right;
 
     /** Heat capacity at the base of the step [J/(kg.K)]. */
     double[][] baseCapacity;
@@ -51,6 +54,8 @@ final class HeatTerms {
     private final double[][] multiplier;
 
     private final double[] rateMass;
+    private final double[] rowEnthalpy;
+    private final double[][] enthalpy;
 
     HeatTerms(LaneBlock block) {
         this.block = block;
@@ -70,7 +75,10 @@ final class HeatTerms {
         conductivity1 = Rows.of(cells, lanes);
         conductance = Rows.of(cells + 1, lanes);
         faceConductance = Rows.of(block.faces, lanes);
-        net = Rows.of(cells, lanes);
+        carriedNet = Rows.of(cells, lanes);
+        right = Rows.of(cells, lanes);
+        rowEnthalpy = new double[lanes];
+        enthalpy = Rows.of(cells, lanes);
         pivot = Rows.of(cells, lanes);
         multiplier = Rows.of(cells + 1, lanes);
         rateMass = new double[lanes];
@@ -84,6 +92,7 @@ final class HeatTerms {
             for (int i = 0; i < cells; i++) {
                 System.arraycopy(block.conductivity[0], 0, conductivity[i], 0, lanes);
                 System.arraycopy(block.dryCapacity[0], 0, ownCapacity[i], 0, lanes);
+                System.arraycopy(block.dryCapacity[0], 0, block.capacity[i], 0, lanes);
             }
             computeConductances();
         }
@@ -142,36 +151,53 @@ final class HeatTerms {
         capacity = block.capacity;
     }
 
-    /** Sets temperature and heat capacity of the last evaluation from a state whose composition was taken over. */
-    void computeTemperatures(double[][] enthalpy, double[][] water, double[][] slotSalt) {
+    /**
+     * Sets temperature and heat capacity of the last evaluation to those of a stage after the first, whose composition was
+     * taken over.
+     */
+    void computeStageTemperatures(int stage, double[][][] stages) {
         temperature = ownTemperature;
         capacity = ownCapacity;
-        computeTemperatures(enthalpy, water, slotSalt, temperature, capacity);
+        for (int i = 0; i < cells; i++) {
+            Rows.combineRow(stage, block.enthalpy[i], stages, i, rowEnthalpy);
+            invert(i, rowEnthalpy, temperature[i], capacity[i]);
+        }
+    }
+
+    /** Lets {@link FrozenState} take over where a stage is in the cold. */
+    void computeFrozenStage(int stage, double[][][] stages, double[][] water, double[][] slotSalt) {
+        if (block.mayFreeze && isAnyBelowZero(temperature)) {
+            for (int i = 0; i < cells; i++) {
+                Rows.combineRow(stage, block.enthalpy[i], stages, i, enthalpy[i]);
+            }
+            computeFrozen(enthalpy, water, slotSalt, temperature, capacity);
+        }
     }
 
     /** Computes temperature and heat capacity of a state whose composition was taken over. */
     void computeTemperatures(
             double[][] enthalpy, double[][] water, double[][] slotSalt, double[][] celsius, double[][] perKelvin) {
-        if (block.constantHeat) {
-            for (int i = 0; i < cells; i++) {
-                divideRow(enthalpy[i], block.dryCapacity[0], celsius[i], perKelvin[i]);
-            }
-            return;
-        }
         for (int i = 0; i < cells; i++) {
-            invertRow(enthalpy[i], capacity0[i], second[i], third[i], celsius[i]);
-            refineRow(enthalpy[i], capacity0[i], second[i], third[i], celsius[i]);
-            capacityRow(celsius[i], capacity0[i], second[i], third[i], perKelvin[i]);
+            invert(i, enthalpy[i], celsius[i], perKelvin[i]);
         }
         if (block.mayFreeze && isAnyBelowZero(celsius)) {
             computeFrozen(enthalpy, water, slotSalt, celsius, perKelvin);
         }
     }
 
-    private static void divideRow(double[] enthalpy, double[] capacity0, double[] celsius, double[] perKelvin) {
+    private void invert(int cell, double[] enthalpy, double[] celsius, double[] perKelvin) {
+        if (block.constantHeat) {
+            divideRow(enthalpy, block.dryCapacity[0], celsius);
+        } else {
+            invertRow(enthalpy, capacity0[cell], second[cell], third[cell], celsius);
+            refineRow(enthalpy, capacity0[cell], second[cell], third[cell], celsius);
+            capacityRow(celsius, capacity0[cell], second[cell], third[cell], perKelvin);
+        }
+    }
+
+    private static void divideRow(double[] enthalpy, double[] capacity0, double[] celsius) {
         for (int l = 0; l < celsius.length; l++) {
             celsius[l] = enthalpy[l] / capacity0[l];
-            perKelvin[l] = capacity0[l];
         }
     }
 
@@ -306,13 +332,21 @@ final class HeatTerms {
         }
     }
 
-    /** Sets the net flow of heat into each cell by conduction alone; faces are added by the caller. */
-    void computeNet() {
-        netRow(conductance[1], temperature[1], temperature[0], net[0]);
-        for (int i = 1; i < cells - 1; i++) {
-            netRow(conductance[i], temperature[i - 1], temperature[i], conductance[i + 1], temperature[i + 1], net[i]);
+    /** Sets a row of the right-hand side to the net flow by conduction between layers. */
+    private void computeNet(int i) {
+        if (i == 0) {
+            netRow(conductance[1], temperature[1], temperature[0], right[0]);
+        } else if (i == cells - 1) {
+            netRow(conductance[i], temperature[i - 1], temperature[i], right[i]);
+        } else {
+            netRow(
+                    conductance[i],
+                    temperature[i - 1],
+                    temperature[i],
+                    conductance[i + 1],
+                    temperature[i + 1],
+                    right[i]);
         }
-        netRow(conductance[cells - 1], temperature[cells - 2], temperature[cells - 1], net[cells - 1]);
     }
 
     private static void netRow(double[] conductance, double[] neighbor, double[] own, double[] result) {
@@ -341,8 +375,7 @@ final class HeatTerms {
         }
         for (int i = 0; i < cells; i++) {
             // edges 0 and n of the conductances stay zero: faces are added below
-            diagonalRow(
-                    block.grid.volume(i), rateMass, baseCapacity[i], conductance[i], conductance[i + 1], pivot[i]);
+            diagonalRow(block.grid.volume(i), rateMass, baseCapacity[i], conductance[i], conductance[i + 1], pivot[i]);
         }
         for (int f = 0; f < block.faces; f++) {
             double[] diagonal = pivot[block.faceCell(f)];
@@ -374,31 +407,47 @@ final class HeatTerms {
     }
 
     /**
-     * Solves one stage; its right-hand side are the net flows and what earlier stages give, and the net flows are
-     * overwritten.
+     * Solves one stage at the temperatures of the last evaluation.
      *
      * @param stage which stage
+     * @param faceFlow flow of heat into the cell at each face [W/m2]
+     * @param carrying whether {@link #carriedNet} is to be added
      * @param stages stage vectors U of the enthalpy [J/kg], of which this stage's is set
      * @param faceTemperature receives the stage change of the temperature of the cell at each face [K]
      */
-    void solve(int stage, double[][][] stages, double[][] faceTemperature) {
+    void solve(int stage, double[][] faceFlow, boolean carrying, double[][][] stages, double[][] faceTemperature) {
+        int last = cells - 1;
         for (int i = 0; i < cells; i++) {
-            Rows.addCoupling(stage, stages, i, block.grid.volume(i), rateMass, net[i]);
+            computeNet(i);
+            if (carrying) {
+                addRow(carriedNet[i], right[i]);
+            }
+            if (i == last) {
+                addRow(faceFlow[0], right[i]);
+            } else if (i == 0 && block.faces == 2) {
+                addRow(faceFlow[1], right[i]);
+            }
+            Rows.addCoupling(stage, stages, i, block.grid.volume(i), rateMass, right[i]);
             if (i > 0) {
-                eliminateRow(multiplier[i], net[i - 1], net[i]);
+                eliminateRow(multiplier[i], right[i - 1], right[i]);
             }
         }
         double[][] result = stages[stage];
-        int last = cells - 1;
         for (int l = 0; l < lanes; l++) {
-            net[last][l] *= pivot[last][l];
-            result[last][l] = net[last][l] * baseCapacity[last][l];
+            right[last][l] *= pivot[last][l];
+            result[last][l] = right[last][l] * baseCapacity[last][l];
         }
         for (int i = last - 1; i >= 0; i--) {
-            substituteRow(multiplier[i + 1], net[i + 1], pivot[i], net[i], baseCapacity[i], result[i]);
+            substituteRow(multiplier[i + 1], right[i + 1], pivot[i], right[i], baseCapacity[i], result[i]);
         }
         for (int f = 0; f < block.faces; f++) {
-            System.arraycopy(net[block.faceCell(f)], 0, faceTemperature[f], 0, lanes);
+            System.arraycopy(right[block.faceCell(f)], 0, faceTemperature[f], 0, lanes);
+        }
+    }
+
+    private static void addRow(double[] values, double[] sum) {
+        for (int l = 0; l < sum.length; l++) {
+            sum[l] += values[l];
         }
     }
 

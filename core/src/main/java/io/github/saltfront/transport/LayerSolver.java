@@ -199,7 +199,8 @@ public final class LayerSolver {
             return false;
         }
         stopped[lane] = beyond >= 0;
-        proposed[lane] = step[lane] * Math.min(LARGEST_GROWTH, factor) * kinetics.stepFactor(lane, stepper.endTemperature);
+        proposed[lane] =
+                step[lane] * Math.min(LARGEST_GROWTH, factor) * kinetics.stepFactor(lane, stepper.endTemperature);
         steps[lane]++;
         return true;
     }
@@ -214,8 +215,7 @@ public final class LayerSolver {
     }
 
     /** How far the watched quantity is beyond its threshold; negative before it is reached. */
-    private double eventValue(
-            int lane, double[][] temperature, double[][] water, double[][] salt, boolean atEnd) {
+    private double eventValue(int lane, double[][] temperature, double[][] water, double[][] salt, boolean atEnd) {
         StopRule rule = inputs.get(lane).stop();
         return switch (rule.kind()) {
             case NEVER -> Double.NEGATIVE_INFINITY;
@@ -750,10 +750,7 @@ public final class LayerSolver {
      */
     public double reservoirStrength(int face, int member) {
         return stepper.salt.reservoirStrength(
-                face,
-                member,
-                block.slotSalt[block.faceSlot(face)][member],
-                block.reservoirWater[face][member]);
+                face, member, block.slotSalt[block.faceSlot(face)][member], block.reservoirWater[face][member]);
     }
 
     /**

@@ -43,7 +43,6 @@ final class LayerStepper {
     private final double[][] steadyMedium;
     private final double[][] steadyCoefficient;
 
-    private final double[][] enthalpy;
     private final double[][] water;
     private final double[][] slotSalt;
     private final double[][] reservoirWater;
@@ -51,6 +50,7 @@ final class LayerStepper {
     private final double[] rate;
     private final double[][] faceFlux;
     private final double[][] faceSlope;
+    private final double[][] faceFlow;
     private final double[][] faceTemperature;
     private final double[][] carried;
     private final double[][] evaporation;
@@ -97,7 +97,6 @@ final class LayerStepper {
         steady = new boolean[faces];
         steadyMedium = Rows.of(faces, lanes);
         steadyCoefficient = Rows.of(faces, lanes);
-        enthalpy = Rows.of(cells, lanes);
         water = Rows.of(cells, lanes);
         slotSalt = Rows.of(cells + 2, lanes);
         reservoirWater = Rows.of(faces, lanes);
@@ -105,6 +104,7 @@ final class LayerStepper {
         rate = new double[lanes];
         faceFlux = Rows.of(faces, lanes);
         faceSlope = Rows.of(faces, lanes);
+        faceFlow = Rows.of(faces, lanes);
         faceTemperature = Rows.of(faces, lanes);
         carried = Rows.of(faces, lanes);
         evaporation = Rows.of(faces, lanes);
@@ -119,6 +119,8 @@ final class LayerStepper {
         endEnthalpy = Rows.of(cells, lanes);
         endTemperature = Rows.of(cells, lanes);
         endCapacity = Rows.of(cells, lanes);
+        // where it is constant, nobody writes it again
+        Rows.copy(block.capacity, endCapacity);
         endWater = Rows.of(cells, lanes);
         endSalt = Rows.of(cells + 2, lanes);
         meanStart = new double[lanes];
@@ -217,7 +219,6 @@ final class LayerStepper {
                 heat.takeComposition(block.water, block.slotSalt);
             }
         } else {
-            Rows.combine(stage, block.enthalpy, stageHeat, enthalpy);
             if (moving) {
                 Rows.combine(stage, block.water, stageWater, water);
                 Rows.combine(stage, block.slotSalt, stageSalt, slotSalt);
@@ -225,7 +226,8 @@ final class LayerStepper {
                 Rows.combine(stage, block.filmWater, stageFilm, film);
                 heat.takeComposition(water, slotSalt);
             }
-            heat.computeTemperatures(enthalpy, stageWaterOf(stage), stageSaltOf(stage));
+            heat.computeStageTemperatures(stage, stageHeat);
+            heat.computeFrozenStage(stage, stageHeat, stageWaterOf(stage), stageSaltOf(stage));
         }
     }
 
@@ -244,7 +246,6 @@ final class LayerStepper {
         double[][] waterNow = stageWaterOf(stage);
         double[][] saltNow = stageSaltOf(stage);
         heat.computeConductances(waterNow, saltNow);
-        heat.computeNet();
         if (moving) {
             double[][] reservoirNow = stage > 0 ? reservoirWater : block.reservoirWater;
             salt.evaluate(heat.temperature, saltNow, waterNow, block.expelled, reservoirNow);
@@ -272,7 +273,7 @@ final class LayerStepper {
                     moveThroughFace(f, l, waterNow[cell][l], filmNow[f][l]);
                 }
             }
-            addRow(faceFlux[f], carried[f], heat.net[cell]);
+            addRows(faceFlux[f], carried[f], faceFlow[f]);
         }
     }
 
@@ -333,9 +334,9 @@ final class LayerStepper {
         }
     }
 
-    private static void addRow(double[] a, double[] b, double[] sum) {
+    private static void addRows(double[] a, double[] b, double[] sum) {
         for (int l = 0; l < sum.length; l++) {
-            sum[l] += a[l] + b[l];
+            sum[l] = a[l] + b[l];
         }
     }
 
@@ -343,8 +344,7 @@ final class LayerStepper {
         FaceCondition condition = conditions[face][lane];
         double activity = condition.wetShare() > 0 ? SurfaceBalance.waterActivity(water, salt) : 0;
         double cell = heat.temperature[block.faceCell(face)][lane];
-        surface.solve(
-                condition, time, cell, heat.faceConductance[face][lane], activity, faceTemperature[face][lane]);
+        surface.solve(condition, time, cell, heat.faceConductance[face][lane], activity, faceTemperature[face][lane]);
         faceTemperature[face][lane] = surface.surface;
         faceFlux[face][lane] = surface.flux;
         faceSlope[face][lane] = surface.slope;
@@ -372,6 +372,9 @@ final class LayerStepper {
     }
 
     private void carryEnthalpy() {
+        for (double[] row : heat.carriedNet) {
+            Arrays.fill(row, 0);
+        }
         if (block.constantHeat) {
             return;
         }
@@ -380,8 +383,8 @@ final class LayerStepper {
                 double between = 0.5 * (heat.temperature[e][l] + heat.temperature[e - 1][l]);
                 double flow = salt.waterFlow[e][l] * block.waterEnthalpy(l, between)
                         + salt.saltFlow[e][l] * block.saltEnthalpy(l, between);
-                heat.net[e - 1][l] += flow;
-                heat.net[e][l] -= flow;
+                heat.carriedNet[e - 1][l] += flow;
+                heat.carriedNet[e][l] -= flow;
             }
         }
     }
@@ -399,17 +402,17 @@ final class LayerStepper {
     }
 
     private void solveHeat(int stage) {
-        heat.solve(stage, stageHeat, faceChange);
+        heat.solve(stage, faceFlow, moving, stageHeat, faceChange);
         for (int f = 0; f < faces; f++) {
             double[] result = stageHeatIn[stage][f];
-            flowRow(faceFlux[f], carried[f], slopeHeat[f], faceChange[f], result);
+            flowRow(faceFlow[f], slopeHeat[f], faceChange[f], result);
             integrate(stage, stageHeatIn, f);
         }
     }
 
-    private static void flowRow(double[] flux, double[] carried, double[] slope, double[] change, double[] result) {
+    private static void flowRow(double[] flow, double[] slope, double[] change, double[] result) {
         for (int l = 0; l < result.length; l++) {
-            result[l] = flux[l] + carried[l] + slope[l] * change[l];
+            result[l] = flow[l] + slope[l] * change[l];
         }
     }
 
@@ -503,12 +506,7 @@ final class LayerStepper {
             Rows.addSolution(block.slotSalt, stageSalt, endSalt);
             heat.takeComposition(endWater, endSalt);
         }
-        heat.computeTemperatures(
-                endEnthalpy,
-                waterAtEnd(),
-                saltAtEnd(),
-                endTemperature,
-                endCapacity);
+        heat.computeTemperatures(endEnthalpy, waterAtEnd(), saltAtEnd(), endTemperature, endCapacity);
     }
 
     /** Root mean square over the cells of the difference to the embedded method, over the tolerances. */

@@ -33,12 +33,15 @@ final class Rows {
     /** State of a stage: base + sum over earlier stages of a_ij U_j. */
     static void combine(int stage, double[][] base, double[][][] stages, double[][] result) {
         for (int i = 0; i < result.length; i++) {
-            combineRow(stage, base[i], stages[0][i], stages[1][i], stages[2][i], result[i]);
+            combineRow(stage, base[i], stages, i, result[i]);
         }
     }
 
     /** One row of {@link #combine}; written out for each stage so that the loops vectorize. */
-    static void combineRow(int stage, double[] base, double[] u0, double[] u1, double[] u2, double[] result) {
+    static void combineRow(int stage, double[] base, double[][][] stages, int row, double[] result) {
+        double[] u0 = stages[0][row];
+        double[] u1 = stages[1][row];
+        double[] u2 = stages[2][row];
         int n = result.length;
         double a0 = RosenbrockW.stageState(stage, 0);
         double a1 = RosenbrockW.stageState(stage, 1);

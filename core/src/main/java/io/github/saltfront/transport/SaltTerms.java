@@ -134,8 +134,7 @@ final class SaltTerms {
             Arrays.fill(row, 0);
         }
         for (int e = 0; e <= cells; e++) {
-            saltFlowRow(
-                    saltConductance[e], potential[e], potential[e + 1], saltFlow[e], netSalt[e], netSalt[e + 1]);
+            saltFlowRow(saltConductance[e], potential[e], potential[e + 1], saltFlow[e], netSalt[e], netSalt[e + 1]);
         }
         for (int i = 1; i < cells; i++) {
             waterFlowRow(i, water[i - 1], expelled[i - 1], water[i], expelled[i]);

@@ -97,8 +97,7 @@ final class SurfaceBalance {
      * @param activity water activity of the face [-]
      * @param guess temperature of the face nearby in degrees Celsius, or {@link #NO_GUESS}
      */
-    void solve(
-            FaceCondition condition, double time, double cell, double conductance, double activity, double guess) {
+    void solve(FaceCondition condition, double time, double cell, double conductance, double activity, double guess) {
         double medium = condition.mediumTemperature().at(time) - CELSIUS;
         double h = condition.coefficient().at(time);
         if (condition.isLinear()) {
@@ -155,8 +154,7 @@ final class SurfaceBalance {
 
     private double massSlope;
 
-    private void evaporate(
-            double celsius, double latent, double mass, double vapor, double total, double activity) {
+    private void evaporate(double celsius, double latent, double mass, double vapor, double total, double activity) {
         double saturation = VaporRelations.saturationPressure(celsius);
         double floor = 1e-3 * total;
         double open = total - activity * saturation;
