@@ -20,11 +20,15 @@ final class HeatTerms {
     private final double[][] ownTemperature;
     private final double[][] ownCapacity;
     private final double[] coldest;
+
+    /** Whether any temperature of the last evaluation may lie in the domain of {@link FrozenState}. */
+    private boolean cold;
     private final double[][] conductivity;
 
     /** Heat capacity at 0 degrees Celsius, and linear and quadratic terms of the enthalpy relative to it. */
     private final double[][] capacity0;
 
+    private final double[][] inverseCapacity0;
     private final double[][] second;
     private final double[][] third;
 
@@ -69,6 +73,7 @@ final class HeatTerms {
         coldest = new double[lanes];
         conductivity = Rows.of(cells, lanes);
         capacity0 = Rows.of(cells, lanes);
+        inverseCapacity0 = Rows.of(cells, lanes);
         second = Rows.of(cells, lanes);
         third = Rows.of(cells, lanes);
         conductivity0 = Rows.of(cells, lanes);
@@ -114,8 +119,9 @@ final class HeatTerms {
             capacityRow(0, water[i], slotSalt[i + 1], capacity0[i]);
             capacityRow(1, water[i], slotSalt[i + 1], second[i]);
             capacityRow(2, water[i], slotSalt[i + 1], third[i]);
-            relateRow(0.5, capacity0[i], second[i]);
-            relateRow(1.0 / 3, capacity0[i], third[i]);
+            reciprocalRow(capacity0[i], inverseCapacity0[i]);
+            scaleRow(0.5, inverseCapacity0[i], second[i]);
+            scaleRow(1.0 / 3, inverseCapacity0[i], third[i]);
             conductivityRow(0, water[i], conductivity0[i]);
             conductivityRow(1, water[i], conductivity1[i]);
         }
@@ -130,9 +136,15 @@ final class HeatTerms {
         }
     }
 
-    private static void relateRow(double factor, double[] denominator, double[] result) {
+    private static void reciprocalRow(double[] values, double[] result) {
         for (int l = 0; l < result.length; l++) {
-            result[l] = factor * result[l] / denominator[l];
+            result[l] = 1 / values[l];
+        }
+    }
+
+    private static void scaleRow(double factor, double[] scale, double[] result) {
+        for (int l = 0; l < result.length; l++) {
+            result[l] *= factor * scale[l];
         }
     }
 
@@ -149,6 +161,7 @@ final class HeatTerms {
     void takeTemperatures() {
         temperature = block.temperature;
         capacity = block.capacity;
+        cold = block.mayFreeze && isAnyBelowZero(temperature);
     }
 
     /**
@@ -166,7 +179,8 @@ final class HeatTerms {
 
     /** Lets {@link FrozenState} take over where a stage is in the cold. */
     void computeFrozenStage(int stage, double[][][] stages, double[][] water, double[][] slotSalt) {
-        if (block.mayFreeze && isAnyBelowZero(temperature)) {
+        cold = block.mayFreeze && isAnyBelowZero(temperature);
+        if (cold) {
             for (int i = 0; i < cells; i++) {
                 Rows.combineRow(stage, block.enthalpy[i], stages, i, enthalpy[i]);
             }
@@ -189,8 +203,8 @@ final class HeatTerms {
         if (block.constantHeat) {
             divideRow(enthalpy, block.dryCapacity[0], celsius);
         } else {
-            invertRow(enthalpy, capacity0[cell], second[cell], third[cell], celsius);
-            refineRow(enthalpy, capacity0[cell], second[cell], third[cell], celsius);
+            invertRow(enthalpy, inverseCapacity0[cell], second[cell], third[cell], celsius);
+            refineRow(enthalpy, inverseCapacity0[cell], second[cell], third[cell], celsius);
             capacityRow(celsius, capacity0[cell], second[cell], third[cell], perKelvin);
         }
     }
@@ -202,27 +216,27 @@ final class HeatTerms {
     }
 
     /**
-     * Solves c0 (t + a t^2 + b t^3) = H. Since the heat capacity changes by some percent only, the series of second order is good to
-     * 1e-3 K between 0 and 110 degrees Celsius and one Newton step after it to 1e-9 K; two divisions in all.
+     * Solves c0 (t + a t^2 + b t^3) = H. Since the heat capacity changes by some percent only, the series of second order is
+     * good to 1e-3 K between 0 and 110 degrees Celsius and one Newton step after it to 1e-9 K.
      */
     private static void invertRow(
-            double[] enthalpy, double[] capacity0, double[] second, double[] third, double[] celsius) {
+            double[] enthalpy, double[] inverse, double[] second, double[] third, double[] celsius) {
         for (int l = 0; l < celsius.length; l++) {
             double a = second[l];
             double b = third[l];
-            double linear = enthalpy[l] / capacity0[l];
+            double linear = enthalpy[l] * inverse[l];
             celsius[l] = linear - linear * linear * (a + linear * b) * (1 - 2 * a * linear);
         }
     }
 
     /** The Newton step after {@link #invertRow}; a loop of its own, since C2 does not vectorize longer ones. */
     private static void refineRow(
-            double[] enthalpy, double[] capacity0, double[] second, double[] third, double[] celsius) {
+            double[] enthalpy, double[] inverse, double[] second, double[] third, double[] celsius) {
         for (int l = 0; l < celsius.length; l++) {
             double t = celsius[l];
             double a = second[l] * t;
             double b = third[l] * t * t;
-            celsius[l] = t - (t * (1 + a + b) - enthalpy[l] / capacity0[l]) / (1 + 2 * a + 3 * b);
+            celsius[l] = t - (t * (1 + a + b) - enthalpy[l] * inverse[l]) / (1 + 2 * a + 3 * b);
         }
     }
 
@@ -278,7 +292,7 @@ final class HeatTerms {
         for (int i = 0; i < cells; i++) {
             quadraticRow(temperature[i], conductivity0[i], conductivity1[i], block.conductivity[2], conductivity[i]);
         }
-        if (block.mayFreeze && isAnyBelowZero(temperature)) {
+        if (cold) {
             computeFrozenConductivity(water, slotSalt);
         }
         computeConductances();

@@ -229,7 +229,7 @@ public final class LayerSolver {
                                 water,
                                 salt,
                                 block.stageTime[lane] + (atEnd ? step[lane] : 0),
-                                stepper.lastFaceTemperature(0, lane))
+                                stepper.guessFace(0, lane, temperature[cells - 1][lane]))
                         - rule.threshold();
             case MEAN_SALT_ABOVE -> meanSalt(lane, water, salt) - rule.threshold();
             case CORE_SALT_ABOVE -> coreSalt(lane, water, salt) - rule.threshold();
@@ -422,7 +422,7 @@ public final class LayerSolver {
     public double faceTemperature(int face, int member, double theta) {
         double cell = denseCelsius(member, block.faceCell(face), theta);
         double time = block.stageTime[member] + theta * step[member];
-        double guess = stepper.lastFaceTemperature(face, member);
+        double guess = stepper.guessFace(face, member, cell);
         return faceTemperature(face, member, cell, stepper.waterAtEnd(), stepper.saltAtEnd(), time, guess);
     }
 

@@ -52,6 +52,9 @@ final class LayerStepper {
     private final double[][] faceSlope;
     private final double[][] faceFlow;
     private final double[][] faceTemperature;
+
+    /** Temperature of the cell at each face for which that of the face was found. */
+    private final double[][] outerTemperature;
     private final double[][] carried;
     private final double[][] evaporation;
     private final double[][] evaporationByWater;
@@ -106,6 +109,7 @@ final class LayerStepper {
         faceSlope = Rows.of(faces, lanes);
         faceFlow = Rows.of(faces, lanes);
         faceTemperature = Rows.of(faces, lanes);
+        outerTemperature = Rows.of(faces, lanes);
         carried = Rows.of(faces, lanes);
         evaporation = Rows.of(faces, lanes);
         evaporationByWater = Rows.of(faces, lanes);
@@ -277,9 +281,13 @@ final class LayerStepper {
         }
     }
 
-    /** Temperature of a face at the evaluation that came last in degrees Celsius, NaN before the first of a stage. */
-    double lastFaceTemperature(int face, int lane) {
-        return faceTemperature[face][lane];
+    /**
+     * Temperature of a face to be expected with a temperature of its cell, by a straight line from the evaluation that came
+     * last; NaN before the first of a stage. In degrees Celsius.
+     */
+    double guessFace(int face, int lane, double cell) {
+        double byCell = 1 + faceSlope[face][lane] / heat.faceConductance[face][lane];
+        return faceTemperature[face][lane] + byCell * (cell - outerTemperature[face][lane]);
     }
 
     /**
@@ -344,8 +352,10 @@ final class LayerStepper {
         FaceCondition condition = conditions[face][lane];
         double activity = condition.wetShare() > 0 ? SurfaceBalance.waterActivity(water, salt) : 0;
         double cell = heat.temperature[block.faceCell(face)][lane];
-        surface.solve(condition, time, cell, heat.faceConductance[face][lane], activity, faceTemperature[face][lane]);
+        double guess = guessFace(face, lane, cell);
+        surface.solve(condition, time, cell, heat.faceConductance[face][lane], activity, guess);
         faceTemperature[face][lane] = surface.surface;
+        outerTemperature[face][lane] = cell;
         faceFlux[face][lane] = surface.flux;
         faceSlope[face][lane] = surface.slope;
         evaporation[face][lane] = surface.evaporation;

@@ -23,9 +23,9 @@ final class SurfaceBalance {
 
     /**
      * Step of Newton's method that is the last [K]: the error left is of its square times a curvature over a slope of some
-     * percent a kelvin, below 1e-11 K.
+     * percent a kelvin, below 1e-9 K.
      */
-    private static final double LAST_STEP = 1e-5;
+    private static final double LAST_STEP = 1e-4;
 
     /** Step of a bisection that is the last [K]. */
     private static final double LAST_BISECTION = 1e-9;
