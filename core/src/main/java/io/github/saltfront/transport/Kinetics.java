@@ -43,16 +43,14 @@ final class Kinetics {
     /** Temperature of a cell within the attempted step in degrees Celsius, exact at both ends. */
     static double denseTemperature(
             LaneBlock block, LayerStepper stepper, double[][] endTemperature, int cell, int lane, double theta) {
-        double full = 0;
-        double part = 0;
+        double slope = 0;
         for (int j = 0; j < RosenbrockW.STAGES; j++) {
-            double u = stepper.stageHeat[j][cell][lane];
-            full += RosenbrockW.solution(j) * u;
-            part += RosenbrockW.dense(j, theta) * u;
+            slope += RosenbrockW.denseSlope(j) * stepper.stageHeat[j][cell][lane];
         }
+        slope /= block.capacity[cell][lane];
         double start = block.temperature[cell][lane];
-        double scale = block.capacity[cell][lane];
-        return start + part / scale + (endTemperature[cell][lane] - start - full / scale) * theta * theta;
+        double square = theta * theta;
+        return start + (endTemperature[cell][lane] - start) * square + slope * (theta - square);
     }
 
     /** Factor on the next step so that temperatures change by no more than a few kelvin where rates depend on them. */

@@ -131,14 +131,14 @@ final class LaneBlock {
         expelled = Rows.of(cells, lanes);
         kill = new double[kills][cells][lanes];
         extents = new double[reactions][cells][lanes];
-        for (int i = 0; i < cells; i++) {
-            for (int l = 0; l < lanes; l++) {
-                InitialState start = members.get(l).start();
+        for (int l = 0; l < lanes; l++) {
+            InitialState start = members.get(l).start();
+            double perDry = members.get(l).heat().enthalpy(start.temperature() - KELVIN, start.water(), start.salt());
+            for (int i = 0; i < cells; i++) {
                 dryMass[i][l] = dryPerArea[l] * grid.volume(i);
                 water[i][l] = start.water();
                 slotSalt[i + 1][l] = start.salt();
-                enthalpy[i][l] =
-                        members.get(l).heat().enthalpy(start.temperature() - KELVIN, start.water(), start.salt());
+                enthalpy[i][l] = perDry;
             }
         }
         reservoirWater = Rows.of(faces, lanes);
