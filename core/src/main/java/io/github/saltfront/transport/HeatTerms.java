@@ -275,9 +275,14 @@ final class HeatTerms {
                     FrozenState ice = block.ice[l];
                     double w = water[i][l];
                     double s = slotSalt[i + 1][l];
-                    if (celsius[i][l] < ice.upperLimit(w, s)) {
-                        celsius[i][l] = ice.temperature(enthalpy[i][l], w, s);
-                        perKelvin[i][l] = ice.heatCapacity(celsius[i][l], w, s);
+                    if (!(w > 0 && s >= 0)) {
+                        // an attempted state that is none: the error estimate becomes NaN and the step is tried
+                        // again, shorter
+                        celsius[i][l] = Double.NaN;
+                    } else if (celsius[i][l] < ice.upperLimit(w, s)) {
+                        double t = ice.temperature(enthalpy[i][l], w, s);
+                        celsius[i][l] = t;
+                        perKelvin[i][l] = Double.isNaN(t) ? Double.NaN : ice.heatCapacity(t, w, s);
                     }
                 }
             }
