@@ -120,6 +120,16 @@ public final class RosenbrockW {
         return theta * (SOLUTION[stage] * theta + DENSE[stage] * (1 - theta));
     }
 
+    /**
+     * Returns the derivative of {@link #dense} by theta at the start of the step.
+     *
+     * @param stage stage from 0
+     * @return d_i [-]
+     */
+    public static double denseSlope(int stage) {
+        return DENSE[stage];
+    }
+
     static double[][] alphaMatrix() {
         return copy(ALPHA_IJ);
     }

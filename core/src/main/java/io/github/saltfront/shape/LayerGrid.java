@@ -197,34 +197,40 @@ public final class LayerGrid {
      * Returns the value in the middle of the piece, interpolated from cell values: by a parabola in a symmetric grid, by a
      * cubic through the four middle cells of a two-faced one.
      *
-     * @param values one value a cell, at {@code offset + stride * cell}; not modified
-     * @param offset where cell 0 lies
-     * @param stride distance of neighboring cells in the array
+     * @param rows one row a cell; not modified
+     * @param column which value of each row
      * @return the value in the middle, in the unit of the values
      */
-    public double middle(double[] values, int offset, int stride) {
+    public double middle(double[][] rows, int column) {
         double sum = 0;
         for (int i = 0; i < middleCell.length; i++) {
-            sum += middleWeight[i] * values[offset + stride * middleCell[i]];
+            sum += middleWeight[i] * rows[middleCell[i]][column];
         }
         return sum;
     }
 
+    /** Returns the number of cells from which the value in the middle is interpolated. */
+    public int middleCells() {
+        return middleCell.length;
+    }
+
     /**
-     * Returns {@link #middle} of a ratio formed cell by cell.
+     * Returns a cell from which the value in the middle is interpolated.
      *
-     * @param numerator one value a cell; not modified
-     * @param denominator one value a cell; not modified
-     * @param offset where cell 0 lies
-     * @param stride distance of neighboring cells in the arrays
-     * @return the value in the middle
+     * @param i from 0 to below {@link #middleCells}
+     * @return the cell
      */
-    public double middleOfRatio(double[] numerator, double[] denominator, int offset, int stride) {
-        double sum = 0;
-        for (int i = 0; i < middleCell.length; i++) {
-            int c = offset + stride * middleCell[i];
-            sum += middleWeight[i] * numerator[c] / denominator[c];
-        }
-        return sum;
+    public int middleCell(int i) {
+        return middleCell[i];
+    }
+
+    /**
+     * Returns the weight of such a cell; the weights sum to one.
+     *
+     * @param i from 0 to below {@link #middleCells}
+     * @return weight [-]
+     */
+    public double middleWeight(int i) {
+        return middleWeight[i];
     }
 }

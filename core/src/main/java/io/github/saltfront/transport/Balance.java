@@ -53,11 +53,11 @@ final class Balance {
         double film = 0;
         double filmSalt = 0;
         double evaporated = 0;
-        for (int k = lane; k < block.heatIn.length; k += block.lanes) {
-            heat += block.heatIn[k];
-            film += block.filmWater[k];
-            filmSalt += block.filmSalt[k];
-            evaporated += block.waterFixed[lane] ? 0 : block.evaporated[k];
+        for (int f = 0; f < block.faces; f++) {
+            heat += block.heatIn[f][lane];
+            film += block.filmWater[f][lane];
+            filmSalt += block.filmSalt[f][lane];
+            evaporated += block.waterFixed[lane] ? 0 : block.evaporated[f][lane];
         }
         double salt = saltIn[lane] + (inStage ? stageSalt[lane] - reservoirSalt(lane) : 0);
         double water = waterIn[lane] + (inStage ? stageWater[lane] - reservoirWater(lane) : 0);
@@ -81,16 +81,16 @@ final class Balance {
             return evaporatedShare(lane);
         }
         double now = mass(lane);
-        for (int k = lane; k < block.filmSalt.length; k += block.lanes) {
-            now += block.filmSalt[k];
+        for (double[] face : block.filmSalt) {
+            now += face[lane];
         }
         return 1 - now / startMass[lane];
     }
 
     double evaporatedShare(int lane) {
         double sum = 0;
-        for (int k = lane; k < block.evaporated.length; k += block.lanes) {
-            sum += block.evaporated[k];
+        for (double[] face : block.evaporated) {
+            sum += face[lane];
         }
         return sum / startMass[lane];
     }
@@ -102,7 +102,7 @@ final class Balance {
     private double reservoirSalt(int lane) {
         double sum = 0;
         for (int f = 0; f < block.faces; f++) {
-            sum += block.slotSalt[block.faceSlot(f) * block.lanes + lane];
+            sum += block.slotSalt[block.faceSlot(f)][lane];
         }
         return sum;
     }
@@ -110,15 +110,15 @@ final class Balance {
     private double reservoirWater(int lane) {
         double sum = 0;
         for (int f = 0; f < block.faces; f++) {
-            sum += block.reservoirWater[f * block.lanes + lane];
+            sum += block.reservoirWater[f][lane];
         }
         return sum;
     }
 
     private double dryMass(int lane) {
         double sum = 0;
-        for (int c = lane; c < block.dryMass.length; c += block.lanes) {
-            sum += block.dryMass[c];
+        for (double[] row : block.dryMass) {
+            sum += row[lane];
         }
         return sum;
     }
@@ -128,17 +128,17 @@ final class Balance {
     }
 
     private double salt(int lane) {
-        return weighted(lane, block.slotSalt, block.lanes);
+        return weighted(lane, block.slotSalt, 1);
     }
 
     private double water(int lane) {
         return weighted(lane, block.water, 0);
     }
 
-    private double weighted(int lane, double[] values, int offset) {
+    private double weighted(int lane, double[][] values, int firstRow) {
         double sum = 0;
-        for (int c = lane; c < block.dryMass.length; c += block.lanes) {
-            sum += block.dryMass[c] * values[c + offset];
+        for (int i = 0; i < block.cells; i++) {
+            sum += block.dryMass[i][lane] * values[i + firstRow][lane];
         }
         return sum;
     }

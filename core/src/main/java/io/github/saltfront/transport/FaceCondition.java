@@ -59,6 +59,11 @@ public record FaceCondition(
         return new FaceCondition(temperature, TimeProfile.constant(coefficient), 0, 0, 0, 101325);
     }
 
+    /** Returns whether temperature and coefficient stay what they are. */
+    boolean isSteady() {
+        return mediumTemperature instanceof TimeProfile.Constant && coefficient instanceof TimeProfile.Constant;
+    }
+
     /** Returns whether heat comes by a term that is linear in the surface temperature alone. */
     boolean isLinear() {
         return emissivity == 0 && wetShare == 0;

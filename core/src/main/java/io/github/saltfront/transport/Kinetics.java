@@ -23,7 +23,7 @@ final class Kinetics {
     private final Denaturation denaturation;
     private final boolean killing;
     private final boolean changing;
-    private final double[][] endKill;
+    private final double[][][] endKill;
     private final double[] extentsOfCell;
 
     Kinetics(LaneBlock block, SolverSettings settings) {
@@ -32,7 +32,7 @@ final class Kinetics {
         denaturation = settings.denaturation();
         killing = !killRates.isEmpty();
         changing = denaturation.reactions() > 0;
-        endKill = new double[killRates.size()][block.temperature.length];
+        endKill = new double[killRates.size()][block.cells][block.lanes];
         extentsOfCell = new double[denaturation.reactions()];
     }
 
@@ -42,44 +42,43 @@ final class Kinetics {
 
     /** Temperature of a cell within the attempted step in degrees Celsius, exact at both ends. */
     static double denseTemperature(
-            LaneBlock block, LayerStepper stepper, double[] endTemperature, int c, double theta) {
-        double full = 0;
-        double part = 0;
+            LaneBlock block, LayerStepper stepper, double[][] endTemperature, int cell, int lane, double theta) {
+        double slope = 0;
         for (int j = 0; j < RosenbrockW.STAGES; j++) {
-            double u = stepper.stageHeat[j][c];
-            full += RosenbrockW.solution(j) * u;
-            part += RosenbrockW.dense(j, theta) * u;
+            slope += RosenbrockW.denseSlope(j) * stepper.stageHeat[j][cell][lane];
         }
-        double start = block.temperature[c];
-        double scale = block.capacity[c];
-        return start + part / scale + (endTemperature[c] - start - full / scale) * theta * theta;
+        slope /= block.capacity[cell][lane];
+        double start = block.temperature[cell][lane];
+        double square = theta * theta;
+        return start + (endTemperature[cell][lane] - start) * square + slope * (theta - square);
     }
 
     /** Factor on the next step so that temperatures change by no more than a few kelvin where rates depend on them. */
-    double stepFactor(int lane, double[] endTemperature) {
+    double stepFactor(int lane, double[][] endTemperature) {
         if (!killing && !changing) {
             return 1;
         }
         double largest = 0;
-        for (int c = lane; c < endTemperature.length; c += block.lanes) {
-            if (endTemperature[c] > 40) {
-                largest = Math.max(largest, Math.abs(endTemperature[c] - block.temperature[c]));
+        for (int i = 0; i < block.cells; i++) {
+            double end = endTemperature[i][lane];
+            if (end > 40) {
+                largest = Math.max(largest, Math.abs(end - block.temperature[i][lane]));
             }
         }
         return largest > LARGEST_CHANGE ? LARGEST_CHANGE / largest : 1;
     }
 
     /** Computes the kill at the end of the attempted step. */
-    void computeEndKill(double[] step, LayerStepper stepper, double[] endTemperature, boolean[] active) {
-        for (int c = 0; killing && c < endTemperature.length; c++) {
-            int l = c % block.lanes;
-            if (active[l]) {
-                double start = block.temperature[c];
-                double end = endTemperature[c];
-                double middle = denseTemperature(block, stepper, endTemperature, c, 0.5);
-                for (int k = 0; k < endKill.length; k++) {
-                    endKill[k][c] =
-                            block.kill[k][c] + between(k, start + CELSIUS, middle + CELSIUS, end + CELSIUS, step[l]);
+    void computeEndKill(double[] step, LayerStepper stepper, double[][] endTemperature, boolean[] active) {
+        for (int i = 0; killing && i < block.cells; i++) {
+            for (int l = 0; l < block.lanes; l++) {
+                if (active[l]) {
+                    double start = block.temperature[i][l] + CELSIUS;
+                    double end = endTemperature[i][l] + CELSIUS;
+                    double middle = denseTemperature(block, stepper, endTemperature, i, l, 0.5) + CELSIUS;
+                    for (int k = 0; k < endKill.length; k++) {
+                        endKill[k][i][l] = block.kill[k][i][l] + between(k, start, middle, end, step[l]);
+                    }
                 }
             }
         }
@@ -114,26 +113,37 @@ final class Kinetics {
     private static final double NO_CHANGE_BELOW = 20;
 
     /** Takes over the kill and the protein changes of accepted steps. */
-    void commit(double[] step, LayerStepper stepper, double[] endTemperature, boolean[] accepted) {
+    void commit(double[] step, LayerStepper stepper, double[][] endTemperature, boolean[] accepted) {
         for (int k = 0; k < endKill.length; k++) {
-            for (int c = 0; c < endKill[k].length; c++) {
-                block.kill[k][c] = accepted[c % block.lanes] ? endKill[k][c] : block.kill[k][c];
+            for (int l = 0; l < block.lanes; l++) {
+                if (accepted[l]) {
+                    Rows.copyLane(endKill[k], block.kill[k], l);
+                }
             }
         }
         for (int r = 0; changing && r < block.extents.length; r++) {
-            double[] extent = block.extents[r];
-            for (int c = 0; c < extent.length; c++) {
-                int l = c % block.lanes;
-                boolean warm = Math.max(block.temperature[c], endTemperature[c]) > NO_CHANGE_BELOW;
-                if (accepted[l] && warm && extent[c] < 1) {
-                    double middle = denseTemperature(block, stepper, endTemperature, c, 0.5);
-                    double a = denaturation.rate(r, block.temperature[c] + CELSIUS);
-                    double b = denaturation.rate(r, middle + CELSIUS);
-                    double d = denaturation.rate(r, endTemperature[c] + CELSIUS);
-                    double integral = 0.5 * step[l] * (exponentialMean(a, b) + exponentialMean(b, d));
-                    extent[c] = 1 - (1 - extent[c]) * Math.exp(-integral);
+            for (int i = 0; i < block.cells; i++) {
+                for (int l = 0; l < block.lanes; l++) {
+                    if (accepted[l]) {
+                        changeProtein(r, i, l, step[l], stepper, endTemperature);
+                    }
                 }
             }
+        }
+    }
+
+    private void changeProtein(
+            int reaction, int cell, int lane, double step, LayerStepper stepper, double[][] endTemperature) {
+        double start = block.temperature[cell][lane];
+        double end = endTemperature[cell][lane];
+        double extent = block.extents[reaction][cell][lane];
+        if (Math.max(start, end) > NO_CHANGE_BELOW && extent < 1) {
+            double middle = denseTemperature(block, stepper, endTemperature, cell, lane, 0.5);
+            double a = denaturation.rate(reaction, start + CELSIUS);
+            double b = denaturation.rate(reaction, middle + CELSIUS);
+            double d = denaturation.rate(reaction, end + CELSIUS);
+            double integral = 0.5 * step * (exponentialMean(a, b) + exponentialMean(b, d));
+            block.extents[reaction][cell][lane] = 1 - (1 - extent) * Math.exp(-integral);
         }
     }
 
@@ -148,43 +158,53 @@ final class Kinetics {
             return false;
         }
         for (int i = 0; i < block.cells; i++) {
-            int c = i * block.lanes + lane;
-            int s = c + block.lanes;
-            for (int r = 0; r < extentsOfCell.length; r++) {
-                extentsOfCell[r] = block.extents[r][c];
-            }
-            double before = 1 + block.water[c] + block.expelled[c] + block.slotSalt[s];
-            double wet = 1 + block.water[c] + block.slotSalt[s];
-            double target =
-                    block.juiceFactor[lane] * denaturation.expelled(extentsOfCell, block.slotSalt[s] / wet) * before;
-            double juice = Math.min(target - block.expelled[c], block.water[c] - KEPT_WATER * before);
-            if (juice > 0) {
-                any = true;
-                double salt = juice * block.slotSalt[s] / block.water[c];
-                double celsius = block.temperature[c];
-                double enthalpy = juice * block.waterEnthalpy(lane, celsius) + salt * block.saltEnthalpy(lane, celsius);
-                block.water[c] -= juice;
-                block.expelled[c] += juice;
-                block.slotSalt[s] -= salt;
-                block.enthalpy[c] -= enthalpy;
-                block.dripEnthalpy[lane] += block.dryMass[c] * enthalpy;
-                int face = block.faces == 2 && i < block.cells / 2 ? 1 : 0;
-                block.filmWater[face * block.lanes + lane] += block.dryMass[c] * juice;
-                block.filmSalt[face * block.lanes + lane] += block.dryMass[c] * salt;
-            }
+            any |= expelFrom(i, lane);
         }
         for (int f = 0; f < block.faces; f++) {
-            int k = f * block.lanes + lane;
-            double over = block.filmWater[k] - LaneBlock.FILM_CAPACITY;
-            if (over > 0) {
-                double salt = block.filmSalt[k] * over / block.filmWater[k];
-                block.filmWater[k] -= over;
-                block.filmSalt[k] -= salt;
-                block.dripWater[lane] += over;
-                block.dripSalt[lane] += salt;
-            }
+            drip(f, lane);
         }
         return any;
+    }
+
+    private boolean expelFrom(int cell, int lane) {
+        double[] water = block.water[cell];
+        double[] salt = block.slotSalt[cell + 1];
+        double[] expelled = block.expelled[cell];
+        for (int r = 0; r < extentsOfCell.length; r++) {
+            extentsOfCell[r] = block.extents[r][cell][lane];
+        }
+        double before = 1 + water[lane] + expelled[lane] + salt[lane];
+        double wet = 1 + water[lane] + salt[lane];
+        double target = block.juiceFactor[lane] * denaturation.expelled(extentsOfCell, salt[lane] / wet) * before;
+        double juice = Math.min(target - expelled[lane], water[lane] - KEPT_WATER * before);
+        if (!(juice > 0)) {
+            return false;
+        }
+        double dissolved = juice * salt[lane] / water[lane];
+        double celsius = block.temperature[cell][lane];
+        double enthalpy = juice * block.waterEnthalpy(lane, celsius) + dissolved * block.saltEnthalpy(lane, celsius);
+        water[lane] -= juice;
+        expelled[lane] += juice;
+        salt[lane] -= dissolved;
+        block.enthalpy[cell][lane] -= enthalpy;
+        double mass = block.dryMass[cell][lane];
+        block.dripEnthalpy[lane] += mass * enthalpy;
+        int face = block.faces == 2 && cell < block.cells / 2 ? 1 : 0;
+        block.filmWater[face][lane] += mass * juice;
+        block.filmSalt[face][lane] += mass * dissolved;
+        return true;
+    }
+
+    private void drip(int face, int lane) {
+        double film = block.filmWater[face][lane];
+        double over = film - LaneBlock.FILM_CAPACITY;
+        if (over > 0) {
+            double salt = block.filmSalt[face][lane] * over / film;
+            block.filmWater[face][lane] -= over;
+            block.filmSalt[face][lane] -= salt;
+            block.dripWater[lane] += over;
+            block.dripSalt[lane] += salt;
+        }
     }
 
     /** Least kill of a kind over all cells; zero if none is computed. */
@@ -192,10 +212,10 @@ final class Kinetics {
         if (!killing) {
             return 0;
         }
-        double[] kill = atEnd ? endKill[kind] : block.kill[kind];
+        double[][] kill = atEnd ? endKill[kind] : block.kill[kind];
         double least = Double.POSITIVE_INFINITY;
-        for (int c = lane; c < kill.length; c += block.lanes) {
-            least = Math.min(least, kill[c]);
+        for (double[] row : kill) {
+            least = Math.min(least, row[lane]);
         }
         return least;
     }

@@ -7,11 +7,10 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Parameters and state of several members that are advanced side by side ("lanes"). Cell arrays have index {@code cell *
- * lanes + lane}, edge arrays {@code edge * lanes + lane}, face arrays {@code face * lanes + lane} with face 0 the outer or
- * first face and face 1 the second, slot arrays {@code slot * lanes + lane} where slot 0 is the reservoir of the second
- * face, slots 1 to n the cells and slot n + 1 the reservoir of the first face. Temperatures inside are in degrees Celsius,
- * since the property polynomials are. Not thread-safe.
+ * Parameters and state of several members that are advanced side by side ("lanes"). Arrays have one row a cell, edge, face or
+ * slot and one value a lane in each, see {@link Rows}. Face 0 is the outer or first face and face 1 the second; slot 0 is the
+ * reservoir of the second face, slots 1 to n the cells and slot n + 1 the reservoir of the first face. Temperatures inside are
+ * in degrees Celsius, since the property polynomials are. Not thread-safe.
  */
 final class LaneBlock {
     /** Zero of the Celsius scale [K]. */
@@ -26,7 +25,6 @@ final class LaneBlock {
     final int faces;
 
     final double[] extent;
-    final double[] factor;
     final double[] dryDensity;
     final double[] rawWater;
     final double[][] dryCapacity;
@@ -46,27 +44,33 @@ final class LaneBlock {
     final boolean mayFreeze;
 
     /** Dry mass of each cell per area of the outer face [kg/m2]. */
-    final double[] dryMass;
+    final double[][] dryMass;
 
-    final double[] enthalpy;
-    final double[] temperature;
-    final double[] capacity;
-    final double[] water;
-    final double[] slotSalt;
-    final double[] expelled;
+    /** Dry mass per area of the outer face and relative volume [kg/m2]. */
+    final double[] dryPerArea;
+
+    /** Factor on the conductances over the extent [1/m]. */
+    final double[] perExtent;
+
+    double[][] enthalpy;
+    double[][] temperature;
+    double[][] capacity;
+    double[][] water;
+    double[][] slotSalt;
+    final double[][] expelled;
 
     /** Kill of each kind and cell. */
-    final double[][] kill;
+    final double[][][] kill;
 
-    final double[][] extents;
+    final double[][][] extents;
 
-    final double[] reservoirWater;
-    final double[] filmWater;
-    final double[] filmSalt;
+    final double[][] reservoirWater;
+    final double[][] filmWater;
+    final double[][] filmSalt;
 
-    final double[] heatIn;
-    final double[] evaporated;
-    final double[] meatEvaporated;
+    final double[][] heatIn;
+    final double[][] evaporated;
+    final double[][] meatEvaporated;
     final double[] dripWater;
     final double[] dripSalt;
     final double[] dripEnthalpy;
@@ -78,9 +82,7 @@ final class LaneBlock {
         cells = grid.cells();
         lanes = members.size();
         faces = grid.isTwoFaced() ? 2 : 1;
-        int n = cells * lanes;
         extent = lane(members, Member::extent);
-        factor = lane(members, Member::conductanceFactor);
         dryDensity = lane(members, m -> m.heat().dryDensity());
         rawWater = lane(members, m -> m.heat().rawWater());
         dryCapacity = powers(members, 3, (m, k) -> m.heat().dryCapacity(k));
@@ -114,31 +116,37 @@ final class LaneBlock {
                 && allZero(conductivity[2])
                 && allZero(waterConductivity);
 
-        dryMass = new double[n];
-        enthalpy = new double[n];
-        temperature = new double[n];
-        capacity = new double[n];
-        water = new double[n];
-        slotSalt = new double[n + 2 * lanes];
-        expelled = new double[n];
-        kill = new double[kills][n];
-        extents = new double[reactions][n];
-        for (int i = 0; i < cells; i++) {
-            for (int l = 0; l < lanes; l++) {
-                int c = i * lanes + l;
-                InitialState start = members.get(l).start();
-                dryMass[c] = dryDensity[l] * grid.volume(i) * extent[l];
-                water[c] = start.water();
-                slotSalt[c + lanes] = start.salt();
-                enthalpy[c] = members.get(l).heat().enthalpy(start.temperature() - KELVIN, start.water(), start.salt());
+        perExtent = new double[lanes];
+        dryPerArea = new double[lanes];
+        for (int l = 0; l < lanes; l++) {
+            setFactor(l, members.get(l).conductanceFactor());
+            dryPerArea[l] = dryDensity[l] * extent[l];
+        }
+        dryMass = Rows.of(cells, lanes);
+        enthalpy = Rows.of(cells, lanes);
+        temperature = Rows.of(cells, lanes);
+        capacity = Rows.of(cells, lanes);
+        water = Rows.of(cells, lanes);
+        slotSalt = Rows.of(cells + 2, lanes);
+        expelled = Rows.of(cells, lanes);
+        kill = new double[kills][cells][lanes];
+        extents = new double[reactions][cells][lanes];
+        for (int l = 0; l < lanes; l++) {
+            InitialState start = members.get(l).start();
+            double perDry = members.get(l).heat().enthalpy(start.temperature() - KELVIN, start.water(), start.salt());
+            for (int i = 0; i < cells; i++) {
+                dryMass[i][l] = dryPerArea[l] * grid.volume(i);
+                water[i][l] = start.water();
+                slotSalt[i + 1][l] = start.salt();
+                enthalpy[i][l] = perDry;
             }
         }
-        reservoirWater = new double[faces * lanes];
-        filmWater = new double[faces * lanes];
-        filmSalt = new double[faces * lanes];
-        heatIn = new double[faces * lanes];
-        evaporated = new double[faces * lanes];
-        meatEvaporated = new double[faces * lanes];
+        reservoirWater = Rows.of(faces, lanes);
+        filmWater = Rows.of(faces, lanes);
+        filmSalt = Rows.of(faces, lanes);
+        heatIn = Rows.of(faces, lanes);
+        evaporated = Rows.of(faces, lanes);
+        meatEvaporated = Rows.of(faces, lanes);
         dripWater = new double[lanes];
         dripSalt = new double[lanes];
         dripEnthalpy = new double[lanes];
@@ -180,26 +188,32 @@ final class LaneBlock {
 
     /** Whether salt and excess water are the same in all cells, so that nothing moves by itself. */
     boolean isUniform() {
-        for (int c = lanes; c < cells * lanes; c++) {
-            boolean sameSalt = slotSalt[c + lanes] / water[c] == slotSalt[c] / water[c - lanes];
-            if (!sameSalt || water[c] + expelled[c] != water[c - lanes] + expelled[c - lanes]) {
-                return false;
+        for (int i = 1; i < cells; i++) {
+            for (int l = 0; l < lanes; l++) {
+                boolean sameSalt = slotSalt[i + 1][l] / water[i][l] == slotSalt[i][l] / water[i - 1][l];
+                if (!sameSalt || water[i][l] + expelled[i][l] != water[i - 1][l] + expelled[i - 1][l]) {
+                    return false;
+                }
             }
         }
         return true;
     }
 
+    /** Sets the factor on the conductances of a lane. */
+    void setFactor(int lane, double factor) {
+        perExtent[lane] = factor / extent[lane];
+    }
+
     /** Fills the reservoir of a face for a new stage; what an earlier one held has left with it. */
     void fillReservoir(int face, int lane, SaltSource source) {
-        int slot = faceSlot(face) * lanes + lane;
-        int k = face * lanes + lane;
-        slotSalt[slot] = 0;
-        reservoirWater[k] = 0;
+        double[] slot = slotSalt[faceSlot(face)];
+        slot[lane] = 0;
+        reservoirWater[face][lane] = 0;
         if (source instanceof SaltSource.Bath bath) {
-            slotSalt[slot] = bath.saltPerArea();
-            reservoirWater[k] = bath.waterPerArea();
+            slot[lane] = bath.saltPerArea();
+            reservoirWater[face][lane] = bath.waterPerArea();
         } else if (source instanceof SaltSource.Dose dose) {
-            slotSalt[slot] = dose.saltPerArea();
+            slot[lane] = dose.saltPerArea();
         }
     }
 

@@ -40,12 +40,6 @@ public final class LayerSolver {
     private final boolean[] accepted;
     private final boolean[] stopped;
     private final double[] duration;
-    private final double[] endEnthalpy;
-    private final double[] endWater;
-    private final double[] endSalt;
-    private final double[] endTemperature;
-    private final double[] endCapacity;
-    private final double[] denseWork;
     private final int[] steps;
     private final int[] rejected;
     private final Balance balance;
@@ -77,12 +71,6 @@ public final class LayerSolver {
         accepted = new boolean[lanes];
         stopped = new boolean[lanes];
         duration = new double[lanes];
-        endEnthalpy = new double[cells * lanes];
-        endWater = new double[cells * lanes];
-        endSalt = new double[cells * lanes + 2 * lanes];
-        endTemperature = new double[cells * lanes];
-        endCapacity = new double[cells * lanes];
-        denseWork = new double[cells];
         steps = new int[lanes];
         rejected = new int[lanes];
         refreshTemperatures();
@@ -90,14 +78,15 @@ public final class LayerSolver {
     }
 
     private void refreshTemperatures() {
-        stepper.heat.computeTemperatures(block.enthalpy, block.water, block.slotSalt);
-        System.arraycopy(stepper.heat.temperature, 0, block.temperature, 0, block.temperature.length);
-        System.arraycopy(stepper.heat.capacity, 0, block.capacity, 0, block.capacity.length);
+        stepper.heat.takeComposition(block.water, block.slotSalt);
+        stepper.heat.computeTemperatures(
+                block.enthalpy, block.water, block.slotSalt, block.temperature, block.capacity);
     }
 
     /** Makes the conductances those of the present state, whatever was attempted last in a batch. */
     private void refreshConductances() {
         stepper.heat.takeTemperatures();
+        stepper.heat.takeComposition(block.water, block.slotSalt);
         stepper.heat.computeConductances(block.water, block.slotSalt);
     }
 
@@ -138,8 +127,7 @@ public final class LayerSolver {
             }
             chooseSteps();
             stepper.attempt(step, settings);
-            computeEnd();
-            kinetics.computeEndKill(step, stepper, endTemperature, active);
+            kinetics.computeEndKill(step, stepper, stepper.endTemperature, active);
             for (int l = 0; l < lanes; l++) {
                 accepted[l] = active[l] && decide(l);
                 if (accepted[l]) {
@@ -157,9 +145,9 @@ public final class LayerSolver {
     private double initialStep(int lane) {
         double smallest = Double.POSITIVE_INFINITY;
         for (int f = 0; f < block.faces; f++) {
-            int c = block.faceCell(f) * lanes + lane;
-            double conductance = stepper.heat.faceConductance[f * lanes + lane];
-            double time = conductance > 0 ? block.dryMass[c] * block.capacity[c] / conductance : 1;
+            int c = block.faceCell(f);
+            double conductance = stepper.heat.faceConductance[f][lane];
+            double time = conductance > 0 ? block.dryMass[c][lane] * block.capacity[c][lane] / conductance : 1;
             smallest = Math.min(smallest, 0.1 * time);
         }
         return Math.max(Math.min(smallest, 1), 1e-4);
@@ -188,34 +176,6 @@ public final class LayerSolver {
         return next;
     }
 
-    private void computeEnd() {
-        addSolution(block.enthalpy, stepper.stageHeat, endEnthalpy);
-        if (stepper.isMoving()) {
-            addSolution(block.water, stepper.stageWater, endWater);
-            addSolution(block.slotSalt, stepper.stageSalt, endSalt);
-        } else {
-            System.arraycopy(block.water, 0, endWater, 0, endWater.length);
-            System.arraycopy(block.slotSalt, 0, endSalt, 0, endSalt.length);
-        }
-        stepper.heat.computeTemperatures(endEnthalpy, endWater, endSalt);
-        System.arraycopy(stepper.heat.temperature, 0, endTemperature, 0, endTemperature.length);
-        System.arraycopy(stepper.heat.capacity, 0, endCapacity, 0, endCapacity.length);
-    }
-
-    private static void addSolution(double[] base, double[][] stages, double[] result) {
-        double m0 = RosenbrockW.solution(0);
-        double m1 = RosenbrockW.solution(1);
-        double m2 = RosenbrockW.solution(2);
-        double m3 = RosenbrockW.solution(3);
-        double[] u0 = stages[0];
-        double[] u1 = stages[1];
-        double[] u2 = stages[2];
-        double[] u3 = stages[3];
-        for (int i = 0; i < result.length; i++) {
-            result[i] = base[i] + m0 * u0[i] + m1 * u1[i] + m2 * u2[i] + m3 * u3[i];
-        }
-    }
-
     /** Accepts or rejects the attempted step of a lane and proposes the next one. */
     private boolean decide(int lane) {
         double error = stepper.error[lane];
@@ -232,14 +192,15 @@ public final class LayerSolver {
             }
             return false;
         }
-        double beyond = eventValue(lane, endTemperature, endWater, endSalt, true);
+        double beyond = eventValue(lane, stepper.endTemperature, stepper.waterAtEnd(), stepper.saltAtEnd(), true);
         if (beyond > eventTolerance(lane) && step[lane] > 1e-6) {
             rejected[lane]++;
             proposed[lane] = step[lane] * eventTheta(lane, beyond);
             return false;
         }
         stopped[lane] = beyond >= 0;
-        proposed[lane] = step[lane] * Math.min(LARGEST_GROWTH, factor) * kinetics.stepFactor(lane, endTemperature);
+        proposed[lane] =
+                step[lane] * Math.min(LARGEST_GROWTH, factor) * kinetics.stepFactor(lane, stepper.endTemperature);
         steps[lane]++;
         return true;
     }
@@ -254,20 +215,21 @@ public final class LayerSolver {
     }
 
     /** How far the watched quantity is beyond its threshold; negative before it is reached. */
-    private double eventValue(int lane, double[] temperature, double[] water, double[] salt, boolean atEnd) {
+    private double eventValue(int lane, double[][] temperature, double[][] water, double[][] salt, boolean atEnd) {
         StopRule rule = inputs.get(lane).stop();
         return switch (rule.kind()) {
             case NEVER -> Double.NEGATIVE_INFINITY;
-            case CORE_ABOVE -> grid.middle(temperature, lane, lanes) + CELSIUS - rule.threshold();
-            case CORE_BELOW -> rule.threshold() - grid.middle(temperature, lane, lanes) - CELSIUS;
+            case CORE_ABOVE -> grid.middle(temperature, lane) + CELSIUS - rule.threshold();
+            case CORE_BELOW -> rule.threshold() - grid.middle(temperature, lane) - CELSIUS;
             case SURFACE_ABOVE ->
                 faceTemperature(
                                 0,
                                 lane,
-                                temperature[(cells - 1) * lanes + lane],
+                                temperature[cells - 1][lane],
                                 water,
                                 salt,
-                                block.stageTime[lane] + (atEnd ? step[lane] : 0))
+                                block.stageTime[lane] + (atEnd ? step[lane] : 0),
+                                stepper.guessFace(0, lane, temperature[cells - 1][lane]))
                         - rule.threshold();
             case MEAN_SALT_ABOVE -> meanSalt(lane, water, salt) - rule.threshold();
             case CORE_SALT_ABOVE -> coreSalt(lane, water, salt) - rule.threshold();
@@ -298,25 +260,8 @@ public final class LayerSolver {
     }
 
     private void commit() {
-        for (int i = 0; i < cells; i++) {
-            int b = i * lanes;
-            for (int l = 0; l < lanes; l++) {
-                int c = b + l;
-                block.enthalpy[c] = accepted[l] ? endEnthalpy[c] : block.enthalpy[c];
-            }
-        }
-        if (stepper.isMoving()) {
-            commitSaltAndWater();
-        }
-        kinetics.commit(step, stepper, endTemperature, accepted);
-        for (int i = 0; i < cells; i++) {
-            int b = i * lanes;
-            for (int l = 0; l < lanes; l++) {
-                int c = b + l;
-                block.temperature[c] = accepted[l] ? endTemperature[c] : block.temperature[c];
-                block.capacity[c] = accepted[l] ? endCapacity[c] : block.capacity[c];
-            }
-        }
+        kinetics.commit(step, stepper, stepper.endTemperature, accepted);
+        stepper.commit(accepted);
         boolean juice = false;
         for (int l = 0; l < lanes; l++) {
             if (accepted[l]) {
@@ -334,32 +279,18 @@ public final class LayerSolver {
         }
     }
 
-    private void commitSaltAndWater() {
-        for (int i = 0; i < cells; i++) {
-            int b = i * lanes;
-            for (int l = 0; l < lanes; l++) {
-                int c = b + l;
-                block.water[c] = accepted[l] ? endWater[c] : block.water[c];
-            }
-        }
-        for (int c = 0; c < endSalt.length; c++) {
-            block.slotSalt[c] = accepted[c % lanes] ? endSalt[c] : block.slotSalt[c];
-        }
-    }
-
     private void commitFaces(int lane) {
         for (int f = 0; f < block.faces; f++) {
-            int k = f * lanes + lane;
             boolean fixed = block.waterFixed[lane];
             for (int j = 0; j < RosenbrockW.STAGES; j++) {
                 double m = RosenbrockW.solution(j);
-                block.heatIn[k] += m * stepper.stageHeatIn[j][k];
-                block.evaporated[k] += m * stepper.stageEvaporated[j][k];
+                block.heatIn[f][lane] += m * stepper.stageHeatIn[j][f][lane];
+                block.evaporated[f][lane] += m * stepper.stageEvaporated[j][f][lane];
                 if (stepper.isMoving()) {
-                    block.reservoirWater[k] += m * stepper.stageReservoirWater[j][k];
-                    block.filmWater[k] += m * stepper.stageFilm[j][k];
-                    block.evaporated[k] -= fixed ? 0 : m * stepper.stageFilm[j][k];
-                    block.meatEvaporated[k] += fixed ? 0 : m * stepper.stageEvaporated[j][k];
+                    block.reservoirWater[f][lane] += m * stepper.stageReservoirWater[j][f][lane];
+                    block.filmWater[f][lane] += m * stepper.stageFilm[j][f][lane];
+                    block.evaporated[f][lane] -= fixed ? 0 : m * stepper.stageFilm[j][f][lane];
+                    block.meatEvaporated[f][lane] += fixed ? 0 : m * stepper.stageEvaporated[j][f][lane];
                 }
             }
         }
@@ -410,7 +341,7 @@ public final class LayerSolver {
      * @return temperature [K]
      */
     public double coreTemperature(int member) {
-        return grid.middle(block.temperature, member, lanes) + CELSIUS;
+        return grid.middle(block.temperature, member) + CELSIUS;
     }
 
     /**
@@ -421,22 +352,15 @@ public final class LayerSolver {
      * @return temperature [K]
      */
     public double coreTemperature(int member, double theta) {
-        if (block.mayFreeze) {
-            for (int i = 0; i < cells; i++) {
-                denseWork[i] = cellTemperature(member, i, theta) - CELSIUS;
-            }
-            return grid.middle(denseWork, 0, 1) + CELSIUS;
+        double sum = 0;
+        for (int i = 0; i < grid.middleCells(); i++) {
+            sum += grid.middleWeight(i) * denseCelsius(member, grid.middleCell(i), theta);
         }
-        double start = grid.middle(block.temperature, member, lanes);
-        double end = grid.middle(endTemperature, member, lanes);
-        double full = 0;
-        double part = 0;
-        for (int j = 0; j < RosenbrockW.STAGES; j++) {
-            double u = grid.middleOfRatio(stepper.stageHeat[j], block.capacity, member, lanes);
-            full += RosenbrockW.solution(j) * u;
-            part += RosenbrockW.dense(j, theta) * u;
-        }
-        return start + part + (end - start - full) * theta * theta + CELSIUS;
+        return sum + CELSIUS;
+    }
+
+    private double denseCelsius(int lane, int cell, double theta) {
+        return Kinetics.denseTemperature(block, stepper, stepper.endTemperature, cell, lane, theta);
     }
 
     /**
@@ -448,8 +372,7 @@ public final class LayerSolver {
      * @return temperature [K]
      */
     public double cellTemperature(int member, int cell, double theta) {
-        int c = cell * lanes + member;
-        return Kinetics.denseTemperature(block, stepper, endTemperature, c, theta) + CELSIUS;
+        return denseCelsius(member, cell, theta) + CELSIUS;
     }
 
     /**
@@ -460,7 +383,7 @@ public final class LayerSolver {
      * @return temperature [K]
      */
     public double cellTemperature(int member, int cell) {
-        return block.temperature[cell * lanes + member] + CELSIUS;
+        return block.temperature[cell][member] + CELSIUS;
     }
 
     /**
@@ -471,11 +394,7 @@ public final class LayerSolver {
      * @return temperature [K]
      */
     public double meanTemperature(int member, double theta) {
-        double sum = 0;
-        for (int i = 0; i < cells; i++) {
-            sum += grid.volume(i) * cellTemperature(member, i, theta);
-        }
-        return sum / grid.totalVolume();
+        return stepper.meanTemperature(member, theta) + CELSIUS;
     }
 
     /**
@@ -501,9 +420,10 @@ public final class LayerSolver {
      * @return temperature [K]
      */
     public double faceTemperature(int face, int member, double theta) {
-        double cell = cellTemperature(member, block.faceCell(face), theta) - CELSIUS;
+        double cell = denseCelsius(member, block.faceCell(face), theta);
         double time = block.stageTime[member] + theta * step[member];
-        return faceTemperature(face, member, cell, endWater, endSalt, time);
+        double guess = stepper.guessFace(face, member, cell);
+        return faceTemperature(face, member, cell, stepper.waterAtEnd(), stepper.saltAtEnd(), time, guess);
     }
 
     /**
@@ -514,15 +434,19 @@ public final class LayerSolver {
      * @return temperature [K]
      */
     public double faceTemperature(int face, int member) {
-        double cell = block.temperature[block.faceCell(face) * lanes + member];
-        return faceTemperature(face, member, cell, block.water, block.slotSalt, block.stageTime[member]);
+        double cell = block.temperature[block.faceCell(face)][member];
+        return faceTemperature(
+                face, member, cell, block.water, block.slotSalt, block.stageTime[member], SurfaceBalance.NO_GUESS);
     }
 
-    private double faceTemperature(int face, int lane, double cell, double[] water, double[] salt, double time) {
-        int c = block.faceCell(face) * lanes + lane;
-        double activity = SurfaceBalance.waterActivity(water[c], salt[c + lanes]);
-        double conductance = stepper.heat.faceConductance[face * lanes + lane];
-        stepper.surface.solve(stepper.condition(face, lane), time, cell, conductance, activity);
+    private double faceTemperature(
+            int face, int lane, double cell, double[][] water, double[][] salt, double time, double guess) {
+        FaceCondition condition = stepper.condition(face, lane);
+        int c = block.faceCell(face);
+        double activity =
+                condition.wetShare() > 0 ? SurfaceBalance.waterActivity(water[c][lane], salt[c + 1][lane]) : 0;
+        double conductance = stepper.heat.faceConductance[face][lane];
+        stepper.surface.solve(condition, time, cell, conductance, activity, guess);
         return stepper.surface.surface + CELSIUS;
     }
 
@@ -536,13 +460,14 @@ public final class LayerSolver {
         return meanSalt(member, block.water, block.slotSalt);
     }
 
-    private double meanSalt(int lane, double[] water, double[] salt) {
+    private double meanSalt(int lane, double[][] water, double[][] salt) {
         double saltMass = 0;
         double mass = 0;
         for (int i = 0; i < cells; i++) {
-            int c = i * lanes + lane;
-            saltMass += block.dryMass[c] * salt[c + lanes];
-            mass += block.dryMass[c] * (1 + water[c] + salt[c + lanes]);
+            double dry = block.dryMass[i][lane];
+            double s = salt[i + 1][lane];
+            saltMass += dry * s;
+            mass += dry * (1 + water[i][lane] + s);
         }
         return saltMass / mass;
     }
@@ -557,12 +482,14 @@ public final class LayerSolver {
         return coreSalt(member, block.water, block.slotSalt);
     }
 
-    private double coreSalt(int lane, double[] water, double[] salt) {
-        for (int i = 0; i < cells; i++) {
-            int c = i * lanes + lane;
-            denseWork[i] = salt[c + lanes] / (1 + water[c] + salt[c + lanes]);
+    private double coreSalt(int lane, double[][] water, double[][] salt) {
+        double sum = 0;
+        for (int i = 0; i < grid.middleCells(); i++) {
+            int cell = grid.middleCell(i);
+            double s = salt[cell + 1][lane];
+            sum += grid.middleWeight(i) * s / (1 + water[cell][lane] + s);
         }
-        return Math.max(0, grid.middle(denseWork, 0, 1));
+        return Math.max(0, sum);
     }
 
     /**
@@ -573,9 +500,8 @@ public final class LayerSolver {
      * @return salt [kg/kg]
      */
     public double cellSalt(int member, int cell) {
-        int c = cell * lanes + member;
-        double s = block.slotSalt[c + lanes];
-        return s / (1 + block.water[c] + s);
+        double s = block.slotSalt[cell + 1][member];
+        return s / (1 + block.water[cell][member] + s);
     }
 
     /**
@@ -589,10 +515,10 @@ public final class LayerSolver {
         double saltMass = 0;
         double mass = 0;
         for (int i = 0; i < cells; i++) {
-            int c = i * lanes + member;
-            double s = denseSalt(c, theta);
-            saltMass += block.dryMass[c] * s;
-            mass += block.dryMass[c] * (1 + denseWater(c, theta) + s);
+            double dry = block.dryMass[i][member];
+            double s = denseSalt(i, member, theta);
+            saltMass += dry * s;
+            mass += dry * (1 + denseWater(i, member, theta) + s);
         }
         return saltMass / mass;
     }
@@ -605,10 +531,11 @@ public final class LayerSolver {
      * @return salt [kg/kg]
      */
     public double coreSalt(int member, double theta) {
-        for (int i = 0; i < cells; i++) {
-            denseWork[i] = cellSalt(member, i, theta);
+        double sum = 0;
+        for (int i = 0; i < grid.middleCells(); i++) {
+            sum += grid.middleWeight(i) * cellSalt(member, grid.middleCell(i), theta);
         }
-        return Math.max(0, grid.middle(denseWork, 0, 1));
+        return Math.max(0, sum);
     }
 
     /**
@@ -620,19 +547,18 @@ public final class LayerSolver {
      * @return salt [kg/kg]
      */
     public double cellSalt(int member, int cell, double theta) {
-        int c = cell * lanes + member;
-        double s = denseSalt(c, theta);
-        return s / (1 + denseWater(c, theta) + s);
+        double s = denseSalt(cell, member, theta);
+        return s / (1 + denseWater(cell, member, theta) + s);
     }
 
-    private double denseSalt(int c, double theta) {
-        return stepper.isMoving()
-                ? dense(block.slotSalt[c + lanes], stepper.stageSalt, c + lanes, theta)
-                : block.slotSalt[c + lanes];
+    private double denseSalt(int cell, int lane, double theta) {
+        double start = block.slotSalt[cell + 1][lane];
+        return stepper.isMoving() ? Rows.dense(start, stepper.stageSalt, cell + 1, lane, theta) : start;
     }
 
-    private double denseWater(int c, double theta) {
-        return stepper.isMoving() ? dense(block.water[c], stepper.stageWater, c, theta) : block.water[c];
+    private double denseWater(int cell, int lane, double theta) {
+        double start = block.water[cell][lane];
+        return stepper.isMoving() ? Rows.dense(start, stepper.stageWater, cell, lane, theta) : start;
     }
 
     /**
@@ -652,20 +578,12 @@ public final class LayerSolver {
             if (share <= 0) {
                 break;
             }
-            int c = i * lanes + member;
-            double s = block.slotSalt[c + lanes];
-            saltMass += share * block.dryMass[c] * s;
-            mass += share * block.dryMass[c] * (1 + block.water[c] + s);
+            double dry = share * block.dryMass[i][member];
+            double s = block.slotSalt[i + 1][member];
+            saltMass += dry * s;
+            mass += dry * (1 + block.water[i][member] + s);
         }
         return saltMass / mass;
-    }
-
-    private static double dense(double base, double[][] stages, int index, double theta) {
-        double value = base;
-        for (int j = 0; j < RosenbrockW.STAGES; j++) {
-            value += RosenbrockW.dense(j, theta) * stages[j][index];
-        }
-        return value;
     }
 
     /**
@@ -692,7 +610,7 @@ public final class LayerSolver {
      * @return water [kg/kg]
      */
     public double cellWater(int member, int cell) {
-        return block.water[cell * lanes + member];
+        return block.water[cell][member];
     }
 
     /**
@@ -715,7 +633,7 @@ public final class LayerSolver {
      * @return kill, in the unit of the kill rate times s; zero if none is computed
      */
     public double cellKill(int member, int cell, int kind) {
-        return block.kill.length == 0 ? 0 : block.kill[kind][cell * lanes + member];
+        return block.kill.length == 0 ? 0 : block.kill[kind][cell][member];
     }
 
     /**
@@ -767,7 +685,7 @@ public final class LayerSolver {
      * @param factor factor [-], see {@link Member#conductanceFactor}
      */
     public void setConductanceFactor(int member, double factor) {
-        block.factor[member] = Checks.requireInRange("conductance factor", factor, 0.1, 10, "-");
+        block.setFactor(member, Checks.requireInRange("conductance factor", factor, 0.1, 10, "-"));
         stepper.heat.refreshConstantConductances();
     }
 
@@ -790,7 +708,7 @@ public final class LayerSolver {
      * @return extent, 0 raw to 1 complete [-]
      */
     public double cellExtent(int member, int cell, int reaction) {
-        return block.extents[reaction][cell * lanes + member];
+        return block.extents[reaction][cell][member];
     }
 
     /**
@@ -832,10 +750,7 @@ public final class LayerSolver {
      */
     public double reservoirStrength(int face, int member) {
         return stepper.salt.reservoirStrength(
-                face,
-                member,
-                block.slotSalt[block.faceSlot(face) * lanes + member],
-                block.reservoirWater[face * lanes + member]);
+                face, member, block.slotSalt[block.faceSlot(face)][member], block.reservoirWater[face][member]);
     }
 
     /**

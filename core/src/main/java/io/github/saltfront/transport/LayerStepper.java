@@ -22,40 +22,63 @@ final class LayerStepper {
     final HeatTerms heat;
     final SaltTerms salt;
     final SurfaceBalance surface = new SurfaceBalance();
-    final double[][] stageHeat;
-    final double[][] stageSalt;
-    final double[][] stageWater;
-    final double[][] stageReservoirWater;
-    final double[][] stageHeatIn;
-    final double[][] stageEvaporated;
-    final double[][] stageFilm;
+    final double[][][] stageHeat;
+    final double[][][] stageSalt;
+    final double[][][] stageWater;
+    final double[][][] stageReservoirWater;
+    final double[][][] stageHeatIn;
+    final double[][][] stageEvaporated;
+    final double[][][] stageFilm;
 
     private final int cells;
     private final int lanes;
     private final int faces;
-    private FaceCondition[] conditions = new FaceCondition[0];
+    private FaceCondition[][] conditions = new FaceCondition[0][0];
     private boolean moving;
+    private boolean evaporating;
 
-    private final double[] enthalpy;
-    private final double[] water;
-    private final double[] slotSalt;
-    private final double[] reservoirWater;
-    private final double[] film;
-    private final double[] right;
-    private final double[] rightSlots;
+    /** Whether all lanes of a face have a linear condition that does not change in time. */
+    private final boolean[] steady;
+
+    private final double[][] steadyMedium;
+    private final double[][] steadyCoefficient;
+
+    private final double[][] water;
+    private final double[][] slotSalt;
+    private final double[][] reservoirWater;
+    private final double[][] film;
     private final double[] rate;
-    private final double[] faceFlux;
-    private final double[] faceSlope;
-    private final double[] carried;
-    private final double[] evaporation;
-    private final double[] evaporationByWater;
-    private final double[] filmLoss;
-    private final double[] meatLoss;
-    private final double[] slopeHeat;
-    private final double[] slopeFilm;
-    private final double[] slopeWater;
-    private final double[] faceChange;
-    private final double[] stageFace;
+    private final double[][] faceFlux;
+    private final double[][] faceSlope;
+    private final double[][] faceFlow;
+    private final double[][] faceTemperature;
+
+    /** Temperature of the cell at each face for which that of the face was found. */
+    private final double[][] outerTemperature;
+    private final double[][] carried;
+    private final double[][] evaporation;
+    private final double[][] evaporationByWater;
+    private final double[][] filmLoss;
+    private final double[][] meatLoss;
+    private final double[][] slopeHeat;
+    private final double[][] slopeFilm;
+    private final double[][] slopeWater;
+    private final double[][] faceChange;
+    private final double[] errorScale;
+
+    private double[][] endEnthalpy;
+
+    /** Temperature of each cell at the end of the attempted step in degrees Celsius. */
+    double[][] endTemperature;
+
+    private double[][] endCapacity;
+    private double[][] endWater;
+    private double[][] endSalt;
+
+    private boolean meansKnown;
+    private final double[] meanStart;
+    private final double[] meanEnd;
+    private final double[] meanSlope;
 
     /** Error of the attempted step relative to the tolerance, of each lane [-]. */
     final double[] error;
@@ -67,57 +90,90 @@ final class LayerStepper {
         faces = block.faces;
         heat = new HeatTerms(block);
         salt = new SaltTerms(block);
-        int n = cells * lanes;
-        int f = faces * lanes;
-        stageHeat = new double[STAGES][n];
-        stageSalt = new double[STAGES][n + 2 * lanes];
-        stageWater = new double[STAGES][n];
-        stageReservoirWater = new double[STAGES][f];
-        stageHeatIn = new double[STAGES][f];
-        stageEvaporated = new double[STAGES][f];
-        stageFilm = new double[STAGES][f];
-        enthalpy = new double[n];
-        water = new double[n];
-        slotSalt = new double[n + 2 * lanes];
-        reservoirWater = new double[f];
-        film = new double[f];
-        right = new double[n];
-        rightSlots = new double[n + 2 * lanes];
+        stageHeat = Rows.ofStages(cells, lanes);
+        stageSalt = Rows.ofStages(cells + 2, lanes);
+        stageWater = Rows.ofStages(cells, lanes);
+        stageReservoirWater = Rows.ofStages(faces, lanes);
+        stageHeatIn = Rows.ofStages(faces, lanes);
+        stageEvaporated = Rows.ofStages(faces, lanes);
+        stageFilm = Rows.ofStages(faces, lanes);
+        steady = new boolean[faces];
+        steadyMedium = Rows.of(faces, lanes);
+        steadyCoefficient = Rows.of(faces, lanes);
+        water = Rows.of(cells, lanes);
+        slotSalt = Rows.of(cells + 2, lanes);
+        reservoirWater = Rows.of(faces, lanes);
+        film = Rows.of(faces, lanes);
         rate = new double[lanes];
-        faceFlux = new double[f];
-        faceSlope = new double[f];
-        carried = new double[f];
-        evaporation = new double[f];
-        evaporationByWater = new double[f];
-        filmLoss = new double[f];
-        meatLoss = new double[f];
-        slopeHeat = new double[f];
-        slopeFilm = new double[f];
-        slopeWater = new double[f];
-        faceChange = new double[f];
-        stageFace = new double[f];
+        faceFlux = Rows.of(faces, lanes);
+        faceSlope = Rows.of(faces, lanes);
+        faceFlow = Rows.of(faces, lanes);
+        faceTemperature = Rows.of(faces, lanes);
+        outerTemperature = Rows.of(faces, lanes);
+        carried = Rows.of(faces, lanes);
+        evaporation = Rows.of(faces, lanes);
+        evaporationByWater = Rows.of(faces, lanes);
+        filmLoss = Rows.of(faces, lanes);
+        meatLoss = Rows.of(faces, lanes);
+        slopeHeat = Rows.of(faces, lanes);
+        slopeFilm = Rows.of(faces, lanes);
+        slopeWater = Rows.of(faces, lanes);
+        faceChange = Rows.of(faces, lanes);
+        errorScale = new double[lanes];
+        endEnthalpy = Rows.of(cells, lanes);
+        endTemperature = Rows.of(cells, lanes);
+        endCapacity = Rows.of(cells, lanes);
+        // where it is constant, nobody writes it again
+        Rows.copy(block.capacity, endCapacity);
+        endWater = Rows.of(cells, lanes);
+        endSalt = Rows.of(cells + 2, lanes);
+        meanStart = new double[lanes];
+        meanEnd = new double[lanes];
+        meanSlope = new double[lanes];
         error = new double[lanes];
     }
 
     /** Sets the conditions of a stage for all lanes and fills the reservoirs. */
     void begin(List<StageInput> inputs) {
-        conditions = new FaceCondition[faces * lanes];
+        conditions = new FaceCondition[faces][lanes];
         moving = block.extents.length > 0 || !block.isUniform();
+        evaporating = false;
+        Arrays.fill(steady, true);
         for (int l = 0; l < lanes; l++) {
             for (int f = 0; f < faces; f++) {
                 FaceCondition condition = inputs.get(l).faces().get(f);
                 SaltSource source = inputs.get(l).sources().get(f);
-                conditions[f * lanes + l] = condition;
+                conditions[f][l] = condition;
                 salt.setSource(f, l, source);
                 block.fillReservoir(f, l, source);
                 moving |= !(source instanceof SaltSource.None);
                 moving |= !block.waterFixed[l] && condition.wetShare() > 0;
+                evaporating |= condition.wetShare() > 0;
+                steady[f] &= condition.isLinear() && condition.isSteady();
+                steadyMedium[f][l] = condition.mediumTemperature().at(0) - LaneBlock.KELVIN;
+                steadyCoefficient[f][l] = condition.coefficient().at(0);
+                faceTemperature[f][l] = Double.NaN;
             }
+        }
+        for (int f = 0; f < faces; f++) {
+            clearFace(f);
+        }
+    }
+
+    /** What an evaluation without evaporation or flow of water leaves alone. */
+    private void clearFace(int face) {
+        Arrays.fill(evaporation[face], 0);
+        Arrays.fill(evaporationByWater[face], 0);
+        Arrays.fill(filmLoss[face], 0);
+        Arrays.fill(meatLoss[face], 0);
+        Arrays.fill(carried[face], 0);
+        for (double[][] stage : stageEvaporated) {
+            Arrays.fill(stage[face], 0);
         }
     }
 
     FaceCondition condition(int face, int lane) {
-        return conditions[face * lanes + lane];
+        return conditions[face][lane];
     }
 
     /** Whether salt or water is advanced in this stage. */
@@ -126,7 +182,8 @@ final class LayerStepper {
     }
 
     /**
-     * Attempts one step of every lane; stage vectors and errors are left in this object, the block is not changed.
+     * Attempts one step of every lane; stage vectors, the state at its end and errors are left in this object, the block is
+     * not changed.
      *
      * @param step step of each lane [s]
      * @param settings tolerances
@@ -137,246 +194,357 @@ final class LayerStepper {
         }
         for (int stage = 0; stage < STAGES; stage++) {
             combineStates(stage);
+            evaluate(stage, step);
             if (stage == 0) {
-                heat.takeTemperatures();
-            } else {
-                heat.computeTemperatures(enthalpy, water, slotSalt);
-            }
-            evaluate(RosenbrockW.stageTime(stage), step);
-            if (stage == 0) {
-                System.arraycopy(faceSlope, 0, slopeHeat, 0, faceSlope.length);
+                Rows.copy(faceSlope, slopeHeat);
                 heat.factor(rate, slopeHeat);
                 if (moving) {
                     computeFilmSlopes();
-                    salt.factor(rate, slotSalt, water, reservoirWater, slopeWater);
+                    salt.factor(rate, block.slotSalt, block.water, block.reservoirWater, slopeWater);
                 }
             }
-            solveHeat(stage, step);
+            solveHeat(stage);
             if (moving) {
-                solveSaltAndWater(stage, step);
+                solveSaltAndWater(stage);
             }
-            solveEvaporation(stage, step);
+            if (evaporating) {
+                solveEvaporation(stage);
+            }
         }
+        computeEnd();
+        meansKnown = false;
         estimateErrors(settings.temperatureTolerance(), settings.saltTolerance());
     }
 
     private void combineStates(int stage) {
-        combine(stage, block.enthalpy, stageHeat, enthalpy);
-        if (moving || stage == 0) {
-            combine(stage, block.water, stageWater, water);
-            combine(stage, block.slotSalt, stageSalt, slotSalt);
-            combine(stage, block.reservoirWater, stageReservoirWater, reservoirWater);
-            combine(stage, block.filmWater, stageFilm, film);
-        }
-    }
-
-    /** base + sum over earlier stages of a_ij U_j; written out for each stage so that the loops vectorize. */
-    private static void combine(int stage, double[] base, double[][] stages, double[] result) {
-        int n = result.length;
         if (stage == 0) {
-            System.arraycopy(base, 0, result, 0, n);
-            return;
-        }
-        double a0 = RosenbrockW.stageState(stage, 0);
-        double a1 = RosenbrockW.stageState(stage, 1);
-        double a2 = RosenbrockW.stageState(stage, 2);
-        double[] u0 = stages[0];
-        double[] u1 = stages[1];
-        double[] u2 = stages[2];
-        if (stage == 1) {
-            for (int i = 0; i < n; i++) {
-                result[i] = base[i] + a0 * u0[i];
-            }
-        } else if (stage == 2) {
-            for (int i = 0; i < n; i++) {
-                result[i] = base[i] + a0 * u0[i] + a1 * u1[i];
+            heat.takeTemperatures();
+            if (moving) {
+                heat.takeComposition(block.water, block.slotSalt);
             }
         } else {
-            for (int i = 0; i < n; i++) {
-                result[i] = base[i] + a0 * u0[i] + a1 * u1[i] + a2 * u2[i];
+            if (moving) {
+                Rows.combine(stage, block.water, stageWater, water);
+                Rows.combine(stage, block.slotSalt, stageSalt, slotSalt);
+                Rows.combine(stage, block.reservoirWater, stageReservoirWater, reservoirWater);
+                Rows.combine(stage, block.filmWater, stageFilm, film);
+                heat.takeComposition(water, slotSalt);
             }
+            heat.computeStageTemperatures(stage, stageHeat);
+            heat.computeFrozenStage(stage, stageHeat, stageWaterOf(stage), stageSaltOf(stage));
         }
     }
 
-    /** sum over earlier stages of c_ij U_j, to be divided by the step. */
-    private static double coupled(int stage, double[][] stages, int index) {
-        double sum = 0;
-        for (int j = 0; j < stage; j++) {
-            sum += RosenbrockW.stageCoupling(stage, j) * stages[j][index];
-        }
-        return sum;
+    /** Water of a stage; that of the block where none moves. */
+    private double[][] stageWaterOf(int stage) {
+        return moving && stage > 0 ? water : block.water;
+    }
+
+    private double[][] stageSaltOf(int stage) {
+        return moving && stage > 0 ? slotSalt : block.slotSalt;
     }
 
     /** Evaluates all flows of the combined state, whose temperatures are known. */
-    private void evaluate(double share, double[] step) {
-        heat.computeConductances(water, slotSalt);
-        heat.computeNet();
+    private void evaluate(int stage, double[] step) {
+        double share = Math.min(RosenbrockW.stageTime(stage), LAST_PLACE);
+        double[][] waterNow = stageWaterOf(stage);
+        double[][] saltNow = stageSaltOf(stage);
+        heat.computeConductances(waterNow, saltNow);
         if (moving) {
-            salt.evaluate(heat.temperature, slotSalt, water, block.expelled, reservoirWater);
+            double[][] reservoirNow = stage > 0 ? reservoirWater : block.reservoirWater;
+            salt.evaluate(heat.temperature, saltNow, waterNow, block.expelled, reservoirNow);
             carryEnthalpy();
         }
         for (int f = 0; f < faces; f++) {
-            int cell = block.faceCell(f) * lanes;
-            for (int l = 0; l < lanes; l++) {
-                evaluateFace(f, l, cell + l, block.stageTime[l] + Math.min(share, LAST_PLACE) * step[l]);
+            int cell = block.faceCell(f);
+            if (steady[f]) {
+                exchangeRow(
+                        steadyMedium[f],
+                        steadyCoefficient[f],
+                        heat.faceConductance[f],
+                        heat.temperature[cell],
+                        faceFlux[f],
+                        faceSlope[f],
+                        faceTemperature[f]);
+            } else {
+                for (int l = 0; l < lanes; l++) {
+                    solveFace(f, l, waterNow[cell][l], saltNow[cell + 1][l], block.stageTime[l] + share * step[l]);
+                }
             }
+            if (moving) {
+                double[][] filmNow = stage > 0 ? film : block.filmWater;
+                for (int l = 0; l < lanes; l++) {
+                    moveThroughFace(f, l, waterNow[cell][l], filmNow[f][l]);
+                }
+            }
+            addRows(faceFlux[f], carried[f], faceFlow[f]);
         }
     }
 
-    private void evaluateFace(int face, int lane, int cell, double time) {
-        int k = face * lanes + lane;
-        FaceCondition condition = conditions[k];
-        double activity = 0;
-        if (condition.wetShare() > 0) {
-            activity = SurfaceBalance.waterActivity(water[cell], slotSalt[cell + lanes]);
+    /**
+     * Temperature of a face to be expected with a temperature of its cell, by a straight line from the evaluation that came
+     * last; NaN before the first of a stage. In degrees Celsius.
+     */
+    double guessFace(int face, int lane, double cell) {
+        double byCell = 1 + faceSlope[face][lane] / heat.faceConductance[face][lane];
+        return faceTemperature[face][lane] + byCell * (cell - outerTemperature[face][lane]);
+    }
+
+    /**
+     * Makes the attempted steps of accepted lanes the state of the block. The arrays are exchanged, since that costs nothing
+     * where all lanes go on; lanes that do not are carried over first.
+     */
+    void commit(boolean[] accepted) {
+        for (int l = 0; l < lanes; l++) {
+            if (!accepted[l]) {
+                Rows.copyLane(block.enthalpy, endEnthalpy, l);
+                Rows.copyLane(block.temperature, endTemperature, l);
+                Rows.copyLane(block.capacity, endCapacity, l);
+                if (moving) {
+                    Rows.copyLane(block.water, endWater, l);
+                    Rows.copyLane(block.slotSalt, endSalt, l);
+                }
+            }
         }
-        surface.solve(condition, time, heat.temperature[cell], heat.faceConductance[k], activity);
-        faceFlux[k] = surface.flux;
-        faceSlope[k] = surface.slope;
-        evaporation[k] = surface.evaporation;
-        evaporationByWater[k] = 0;
-        filmLoss[k] = 0;
-        meatLoss[k] = 0;
-        carried[k] = 0;
-        if (moving && !block.waterFixed[lane]) {
-            evaporationByWater[k] = surface.evaporationByActivity * SurfaceBalance.activityByWater(water[cell]);
-            double held = Math.max(film[k], 0);
-            double fromFilm = evaporation[k] > 0 ? held / (held + FILM_SCALE) : 1;
-            filmLoss[k] = evaporation[k] * fromFilm;
-            meatLoss[k] = evaporation[k] - filmLoss[k];
-            salt.netWater[cell] -= meatLoss[k];
-        }
+        double[][] spare = block.enthalpy;
+        block.enthalpy = endEnthalpy;
+        endEnthalpy = spare;
+        spare = block.temperature;
+        block.temperature = endTemperature;
+        endTemperature = spare;
+        spare = block.capacity;
+        block.capacity = endCapacity;
+        endCapacity = spare;
         if (moving) {
-            int edge = block.faceEdge(face) * lanes + lane;
-            double sign = face == 0 ? 1 : -1;
-            carried[k] = (sign * salt.waterFlow[edge] - meatLoss[k]) * block.waterEnthalpy(lane, surface.surface)
-                    + sign * salt.saltFlow[edge] * block.saltEnthalpy(lane, surface.surface);
+            spare = block.water;
+            block.water = endWater;
+            endWater = spare;
+            spare = block.slotSalt;
+            block.slotSalt = endSalt;
+            endSalt = spare;
         }
-        heat.net[cell] += faceFlux[k] + carried[k];
+    }
+
+    /** {@link SurfaceBalance#solveLinear} of all lanes, the same to the last bit. */
+    private static void exchangeRow(
+            double[] medium,
+            double[] coefficient,
+            double[] conductance,
+            double[] cell,
+            double[] flux,
+            double[] slope,
+            double[] surface) {
+        for (int l = 0; l < flux.length; l++) {
+            double through = coefficient[l] * conductance[l] / (coefficient[l] + conductance[l]);
+            flux[l] = through * (medium[l] - cell[l]);
+            slope[l] = -through;
+            surface[l] = cell[l] + flux[l] / conductance[l];
+        }
+    }
+
+    private static void addRows(double[] a, double[] b, double[] sum) {
+        for (int l = 0; l < sum.length; l++) {
+            sum[l] = a[l] + b[l];
+        }
+    }
+
+    private void solveFace(int face, int lane, double water, double salt, double time) {
+        FaceCondition condition = conditions[face][lane];
+        double activity = condition.wetShare() > 0 ? SurfaceBalance.waterActivity(water, salt) : 0;
+        double cell = heat.temperature[block.faceCell(face)][lane];
+        double guess = guessFace(face, lane, cell);
+        surface.solve(condition, time, cell, heat.faceConductance[face][lane], activity, guess);
+        faceTemperature[face][lane] = surface.surface;
+        outerTemperature[face][lane] = cell;
+        faceFlux[face][lane] = surface.flux;
+        faceSlope[face][lane] = surface.slope;
+        evaporation[face][lane] = surface.evaporation;
+        evaporationByWater[face][lane] = surface.evaporationByActivity * SurfaceBalance.activityByWater(water);
+    }
+
+    /** Shares evaporation between film and meat, and finds the heat that water and salt carry through the face. */
+    private void moveThroughFace(int face, int lane, double water, double filmWater) {
+        double lost = 0;
+        if (!block.waterFixed[lane]) {
+            double held = Math.max(filmWater, 0);
+            double all = evaporation[face][lane];
+            double fromFilm = all > 0 ? held / (held + FILM_SCALE) : 1;
+            filmLoss[face][lane] = all * fromFilm;
+            lost = all - filmLoss[face][lane];
+            salt.netWater[block.faceCell(face)][lane] -= lost;
+        }
+        meatLoss[face][lane] = lost;
+        int edge = block.faceEdge(face);
+        double sign = face == 0 ? 1 : -1;
+        carried[face][lane] =
+                (sign * salt.waterFlow[edge][lane] - lost) * block.waterEnthalpy(lane, faceTemperature[face][lane])
+                        + sign * salt.saltFlow[edge][lane] * block.saltEnthalpy(lane, faceTemperature[face][lane]);
     }
 
     private void carryEnthalpy() {
+        for (double[] row : heat.carriedNet) {
+            Arrays.fill(row, 0);
+        }
         if (block.constantHeat) {
             return;
         }
         for (int e = 1; e < cells; e++) {
-            int b = e * lanes;
             for (int l = 0; l < lanes; l++) {
-                int c = b + l;
-                double between = 0.5 * (heat.temperature[c] + heat.temperature[c - lanes]);
-                double flow = salt.waterFlow[c] * block.waterEnthalpy(l, between)
-                        + salt.saltFlow[c] * block.saltEnthalpy(l, between);
-                heat.net[c - lanes] += flow;
-                heat.net[c] -= flow;
+                double between = 0.5 * (heat.temperature[e][l] + heat.temperature[e - 1][l]);
+                double flow = salt.waterFlow[e][l] * block.waterEnthalpy(l, between)
+                        + salt.saltFlow[e][l] * block.saltEnthalpy(l, between);
+                heat.carriedNet[e - 1][l] += flow;
+                heat.carriedNet[e][l] -= flow;
             }
         }
     }
 
     private void computeFilmSlopes() {
-        for (int k = 0; k < faces * lanes; k++) {
-            boolean drying = evaporation[k] > 0 && !block.waterFixed[k % lanes];
-            double scaled = Math.max(film[k], 0) + FILM_SCALE;
-            slopeFilm[k] = drying ? evaporation[k] * FILM_SCALE / (scaled * scaled) : 0;
-            slopeWater[k] = drying ? evaporationByWater[k] * FILM_SCALE / scaled : 0;
-        }
-    }
-
-    private void solveHeat(int stage, double[] step) {
-        addCoupling(stage, stageHeat, heat.net, right, 0, step);
-        heat.solve(right, stageHeat[stage], faceChange);
-        for (int k = 0; k < faces * lanes; k++) {
-            double flow = faceFlux[k] + carried[k] + slopeHeat[k] * faceChange[k];
-            stageHeatIn[stage][k] = (flow + coupled(stage, stageHeatIn, k) / step[k % lanes]) / rate[k % lanes];
-        }
-    }
-
-    /** right = flows + mass / h sum c_ij U_j. */
-    private void addCoupling(
-            int stage, double[][] stages, double[] flows, double[] result, int firstCell, double[] step) {
-        System.arraycopy(flows, 0, result, 0, result.length);
-        double[] mass = block.dryMass;
-        for (int j = 0; j < stage; j++) {
-            double c = RosenbrockW.stageCoupling(stage, j);
-            double[] u = stages[j];
-            for (int i = 0; i < cells; i++) {
-                int b = i * lanes;
-                int r = b + firstCell;
-                for (int l = 0; l < lanes; l++) {
-                    result[r + l] += c * mass[b + l] * u[r + l] / step[l];
-                }
-            }
-        }
-    }
-
-    private void solveSaltAndWater(int stage, double[] step) {
-        addCoupling(stage, stageSalt, salt.netSalt, rightSlots, lanes, step);
         for (int f = 0; f < faces; f++) {
-            int slot = block.faceSlot(f) * lanes;
             for (int l = 0; l < lanes; l++) {
-                rightSlots[slot + l] += coupled(stage, stageSalt, slot + l) / step[l];
+                double lost = evaporation[f][l];
+                boolean drying = lost > 0 && !block.waterFixed[l];
+                double scaled = Math.max(block.filmWater[f][l], 0) + FILM_SCALE;
+                slopeFilm[f][l] = drying ? lost * FILM_SCALE / (scaled * scaled) : 0;
+                slopeWater[f][l] = drying ? evaporationByWater[f][l] * FILM_SCALE / scaled : 0;
             }
         }
-        salt.solveSalt(rightSlots, stageSalt[stage]);
-        addCoupling(stage, stageWater, salt.netWater, right, 0, step);
-        salt.solveWater(right, stageWater[stage]);
+    }
+
+    private void solveHeat(int stage) {
+        heat.solve(stage, faceFlow, moving, stageHeat, faceChange);
         for (int f = 0; f < faces; f++) {
-            int edge = block.faceEdge(f) * lanes;
-            int cell = block.faceCell(f) * lanes;
+            double[] result = stageHeatIn[stage][f];
+            flowRow(faceFlow[f], slopeHeat[f], faceChange[f], result);
+            integrate(stage, stageHeatIn, f);
+        }
+    }
+
+    private static void flowRow(double[] flow, double[] slope, double[] change, double[] result) {
+        for (int l = 0; l < result.length; l++) {
+            result[l] = flow[l] + slope[l] * change[l];
+        }
+    }
+
+    /** Turns the flow in a stage's place into its stage vector, for a quantity on which no flow depends. */
+    private void integrate(int stage, double[][][] stages, int row) {
+        double[] result = stages[stage][row];
+        Rows.addCoupling(stage, stages, row, 1, rate, result);
+        for (int l = 0; l < lanes; l++) {
+            result[l] /= rate[l];
+        }
+    }
+
+    private void solveSaltAndWater(int stage) {
+        salt.solveSalt(stage, rate, stageSalt);
+        salt.solveWater(stage, stageWater);
+        for (int f = 0; f < faces; f++) {
+            double[] flow = salt.waterFlow[block.faceEdge(f)];
+            double[] change = stageWater[stage][block.faceCell(f)];
+            double[] reservoir = stageReservoirWater[stage][f];
+            double[] held = stageFilm[stage][f];
             double sign = f == 0 ? 1 : -1;
             for (int l = 0; l < lanes; l++) {
-                int k = f * lanes + l;
-                double flow = sign * salt.waterFlow[edge + l] + salt.baseFaceWater(f, l) * stageWater[stage][cell + l];
-                stageReservoirWater[stage][k] = (-flow + coupled(stage, stageReservoirWater, k) / step[l]) / rate[l];
-                stageFilm[stage][k] =
-                        (-filmLoss[k] + coupled(stage, stageFilm, k) / step[l]) / (rate[l] + slopeFilm[k]);
-                stageFace[k] = slopeWater[k] * stageWater[stage][cell + l];
+                reservoir[l] = -sign * flow[l] - salt.baseFaceWater(f, l) * change[l];
+                held[l] = -filmLoss[f][l];
+            }
+            integrate(stage, stageReservoirWater, f);
+            Rows.addCoupling(stage, stageFilm, f, 1, rate, held);
+            for (int l = 0; l < lanes; l++) {
+                held[l] /= rate[l] + slopeFilm[f][l];
             }
         }
     }
 
-    private void solveEvaporation(int stage, double[] step) {
-        for (int k = 0; k < faces * lanes; k++) {
-            int l = k % lanes;
-            boolean fromMeat = moving && !block.waterFixed[l];
-            double flow = fromMeat ? meatLoss[k] + stageFace[k] : evaporation[k];
-            stageEvaporated[stage][k] = (flow + coupled(stage, stageEvaporated, k) / step[l]) / rate[l];
+    private void solveEvaporation(int stage) {
+        for (int f = 0; f < faces; f++) {
+            double[] change = stageWater[stage][block.faceCell(f)];
+            double[] result = stageEvaporated[stage][f];
+            for (int l = 0; l < lanes; l++) {
+                boolean fromMeat = moving && !block.waterFixed[l];
+                result[l] = fromMeat ? meatLoss[f][l] + slopeWater[f][l] * change[l] : evaporation[f][l];
+            }
+            integrate(stage, stageEvaporated, f);
         }
     }
 
+    /** Water at the end of the attempted step. */
+    double[][] waterAtEnd() {
+        return moving ? endWater : block.water;
+    }
+
+    /** Salt of the slots at the end of the attempted step. */
+    double[][] saltAtEnd() {
+        return moving ? endSalt : block.slotSalt;
+    }
+
+    /**
+     * Mean temperature by volume within the attempted step in degrees Celsius. The dense output of a cell is T0 + (T1 - T0)
+     * theta^2 + D (theta - theta^2); the means of T0, T1 and D are formed once a step, for all lanes together.
+     */
+    double meanTemperature(int lane, double theta) {
+        if (!meansKnown) {
+            computeMeans();
+            meansKnown = true;
+        }
+        double square = theta * theta;
+        return meanStart[lane] + (meanEnd[lane] - meanStart[lane]) * square + meanSlope[lane] * (theta - square);
+    }
+
+    private void computeMeans() {
+        Arrays.fill(meanStart, 0);
+        Arrays.fill(meanEnd, 0);
+        Arrays.fill(meanSlope, 0);
+        for (int i = 0; i < cells; i++) {
+            double share = block.grid.volume(i) / block.grid.totalVolume();
+            addShare(share, block.temperature[i], meanStart);
+            addShare(share, endTemperature[i], meanEnd);
+            Rows.addSlope(share, stageHeat, i, block.capacity[i], meanSlope);
+        }
+    }
+
+    private static void addShare(double share, double[] values, double[] sum) {
+        for (int l = 0; l < sum.length; l++) {
+            sum[l] += share * values[l];
+        }
+    }
+
+    private void computeEnd() {
+        Rows.addSolution(block.enthalpy, stageHeat, endEnthalpy);
+        if (moving) {
+            Rows.addSolution(block.water, stageWater, endWater);
+            Rows.addSolution(block.slotSalt, stageSalt, endSalt);
+            heat.takeComposition(endWater, endSalt);
+        }
+        heat.computeTemperatures(endEnthalpy, waterAtEnd(), saltAtEnd(), endTemperature, endCapacity);
+    }
+
+    /** Root mean square over the cells of the difference to the embedded method, over the tolerances. */
     private void estimateErrors(double temperatureTolerance, double saltTolerance) {
         Arrays.fill(error, 0);
-        double e0 = RosenbrockW.error(0);
-        double e1 = RosenbrockW.error(1);
-        double e2 = RosenbrockW.error(2);
-        double e3 = RosenbrockW.error(3);
         for (int i = 0; i < cells; i++) {
-            int b = i * lanes;
-            for (int l = 0; l < lanes; l++) {
-                int c = b + l;
-                double difference =
-                        e0 * stageHeat[0][c] + e1 * stageHeat[1][c] + e2 * stageHeat[2][c] + e3 * stageHeat[3][c];
-                // a cell that leaves the freezing range takes its error of enthalpy to where it weighs far more in
-                // kelvin
-                double capacity = Math.min(heat.baseCapacity(c), heat.capacity[c]);
-                double scaled = difference / (capacity * temperatureTolerance);
-                error[l] += scaled * scaled;
-            }
+            // a cell that leaves the freezing range takes its error of enthalpy to where it weighs far more in kelvin
+            scaleRow(heat.baseCapacity[i], endCapacity[i], temperatureTolerance, errorScale);
+            Rows.addError(stageHeat, i, errorScale, error);
         }
         if (moving) {
-            for (int c = 0; c < cells * lanes; c++) {
-                double saltDifference = e0 * stageSalt[0][c + lanes]
-                        + e1 * stageSalt[1][c + lanes]
-                        + e2 * stageSalt[2][c + lanes]
-                        + e3 * stageSalt[3][c + lanes];
-                double waterDifference =
-                        e0 * stageWater[0][c] + e1 * stageWater[1][c] + e2 * stageWater[2][c] + e3 * stageWater[3][c];
-                double scaledSalt = saltDifference / saltTolerance;
-                double scaledWater = waterDifference / (10 * saltTolerance);
-                error[c % lanes] += scaledSalt * scaledSalt + scaledWater * scaledWater;
+            Arrays.fill(errorScale, saltTolerance);
+            for (int i = 0; i < cells; i++) {
+                Rows.addError(stageSalt, i + 1, errorScale, error);
+            }
+            Arrays.fill(errorScale, 10 * saltTolerance);
+            for (int i = 0; i < cells; i++) {
+                Rows.addError(stageWater, i, errorScale, error);
             }
         }
         for (int l = 0; l < lanes; l++) {
             error[l] = Math.sqrt(error[l] / cells);
+        }
+    }
+
+    private static void scaleRow(double[] start, double[] end, double tolerance, double[] result) {
+        for (int l = 0; l < result.length; l++) {
+            result[l] = Math.min(start[l], end[l]) * tolerance;
         }
     }
 }

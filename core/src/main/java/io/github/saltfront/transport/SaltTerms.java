@@ -19,74 +19,82 @@ final class SaltTerms {
     private final int slots;
 
     /** Source of each face and lane. */
-    private final SaltSource[] sources;
+    private final SaltSource[][] sources;
 
     /** Salt per water times partition in each slot [kg/kg], of the last evaluation. */
-    private final double[] potential;
+    private final double[][] potential;
 
-    private final double[] saltConductance;
-    private final double[] waterConductance;
-    private final double[] mobility;
+    private double[][] saltConductance;
+    private double[][] waterConductance;
+    private final double[][] mobility;
+
+    /** Dry solids per volume over the extent [kg/m4]. */
+    private final double[] densityPerExtent;
+
+    /** Zero where water may not move, otherwise the diffusivity of excess water over that of salt [-]. */
+    private final double[] movingWaterRatio;
 
     /** Flow of salt across edge e toward its lower side [kg/(m2.s)]. */
-    final double[] saltFlow;
+    final double[][] saltFlow;
 
     /** Flow of water across edge e toward its lower side [kg/(m2.s)], evaporation not included. */
-    final double[] waterFlow;
+    final double[][] waterFlow;
 
-    /** Net flow of salt into each slot [kg/(m2.s)]. */
-    final double[] netSalt;
+    /** Net flow of salt into each slot [kg/(m2.s)]; a stage is solved in the same place. */
+    final double[][] netSalt;
 
-    /** Net flow of water into each cell [kg/(m2.s)], evaporation not included. */
-    final double[] netWater;
+    /** Net flow of water into each cell [kg/(m2.s)], evaporation not included; a stage is solved in the same place. */
+    final double[][] netWater;
 
-    private final double[] baseSalt;
-    private final double[] baseWater;
-    private final double[] basePotentialSlope;
-    private final double[] pivotSalt;
-    private final double[] pivotWater;
-    private final double[] slotMass;
-    private final double[] work;
+    private double[][] baseWater;
+    private double[][] baseSalt;
+    private final double[][] basePotentialSlope;
+    private final double[][] pivotSalt;
+    private final double[][] multiplierSalt;
+    private final double[][] pivotWater;
+    private final double[][] multiplierWater;
+    private final double[] rateMass;
 
     SaltTerms(LaneBlock block) {
         this.block = block;
         cells = block.cells;
         lanes = block.lanes;
         slots = cells + 2;
-        int n = cells * lanes;
-        int e = (cells + 1) * lanes;
-        sources = new SaltSource[block.faces * lanes];
-        Arrays.fill(sources, SaltSource.NONE);
-        potential = new double[slots * lanes];
-        saltConductance = new double[e];
-        waterConductance = new double[e];
-        mobility = new double[n];
-        saltFlow = new double[e];
-        waterFlow = new double[e];
-        netSalt = new double[slots * lanes];
-        netWater = new double[n];
-        baseSalt = new double[e];
-        baseWater = new double[e];
-        basePotentialSlope = new double[slots * lanes];
-        pivotSalt = new double[slots * lanes];
-        pivotWater = new double[n];
-        slotMass = new double[slots * lanes];
-        work = new double[slots * lanes];
-        Arrays.fill(slotMass, 1);
-        System.arraycopy(block.dryMass, 0, slotMass, lanes, n);
+        sources = new SaltSource[block.faces][lanes];
+        for (SaltSource[] face : sources) {
+            Arrays.fill(face, SaltSource.NONE);
+        }
+        potential = Rows.of(slots, lanes);
+        saltConductance = Rows.of(cells + 1, lanes);
+        waterConductance = Rows.of(cells + 1, lanes);
+        mobility = Rows.of(cells, lanes);
+        densityPerExtent = new double[lanes];
+        movingWaterRatio = new double[lanes];
+        for (int l = 0; l < lanes; l++) {
+            densityPerExtent[l] = block.dryDensity[l] / block.extent[l];
+            movingWaterRatio[l] = block.waterFixed[l] ? 0 : block.waterRatio[l];
+        }
+        saltFlow = Rows.of(cells + 1, lanes);
+        waterFlow = Rows.of(cells + 1, lanes);
+        netSalt = Rows.of(slots, lanes);
+        netWater = Rows.of(cells, lanes);
+        baseSalt = Rows.of(cells + 1, lanes);
+        baseWater = Rows.of(cells + 1, lanes);
+        basePotentialSlope = Rows.of(slots, lanes);
+        pivotSalt = Rows.of(slots, lanes);
+        multiplierSalt = Rows.of(slots, lanes);
+        pivotWater = Rows.of(cells, lanes);
+        multiplierWater = Rows.of(cells, lanes);
+        rateMass = new double[lanes];
     }
 
     void setSource(int face, int lane, SaltSource source) {
-        sources[face * lanes + lane] = source;
-    }
-
-    SaltSource source(int face, int lane) {
-        return sources[face * lanes + lane];
+        sources[face][lane] = source;
     }
 
     /** Salt per water of a reservoir [kg/kg]. */
     double reservoirStrength(int face, int lane, double salt, double water) {
-        SaltSource source = sources[face * lanes + lane];
+        SaltSource source = sources[face][lane];
         if (source instanceof SaltSource.Bath) {
             return salt / water;
         }
@@ -98,7 +106,7 @@ final class SaltTerms {
     }
 
     private double strengthBySalt(int face, int lane, double salt, double water) {
-        SaltSource source = sources[face * lanes + lane];
+        SaltSource source = sources[face][lane];
         if (source instanceof SaltSource.Bath) {
             return 1 / water;
         }
@@ -110,35 +118,55 @@ final class SaltTerms {
     }
 
     /** Sets flows and net flows from a state. */
-    void evaluate(double[] temperature, double[] slotSalt, double[] water, double[] expelled, double[] reservoirWater) {
+    void evaluate(
+            double[][] temperature,
+            double[][] slotSalt,
+            double[][] water,
+            double[][] expelled,
+            double[][] reservoirWater) {
         computeMobility(temperature);
         computePotentials(slotSalt, water, reservoirWater);
         computeConductances(water);
-        Arrays.fill(netSalt, 0);
-        Arrays.fill(netWater, 0);
-        for (int e = 0; e <= cells; e++) {
-            int b = e * lanes;
-            for (int l = 0; l < lanes; l++) {
-                double flow = saltConductance[b + l] * (potential[b + lanes + l] - potential[b + l]);
-                saltFlow[b + l] = flow;
-                netSalt[b + l] += flow;
-                netSalt[b + lanes + l] -= flow;
-            }
+        for (double[] row : netSalt) {
+            Arrays.fill(row, 0);
         }
-        for (int e = 1; e < cells; e++) {
-            int b = e * lanes;
-            for (int l = 0; l < lanes; l++) {
-                int c = b + l;
-                double excess = water[c] + expelled[c] - water[c - lanes] - expelled[c - lanes];
-                double donor = excess > 0 ? water[c] : water[c - lanes];
-                double flow = waterConductance[c] * excess * supply(donor);
-                waterFlow[c] = flow;
-                netWater[c - lanes] += flow;
-                netWater[c] -= flow;
-            }
+        for (double[] row : netWater) {
+            Arrays.fill(row, 0);
+        }
+        for (int e = 0; e <= cells; e++) {
+            saltFlowRow(saltConductance[e], potential[e], potential[e + 1], saltFlow[e], netSalt[e], netSalt[e + 1]);
+        }
+        for (int i = 1; i < cells; i++) {
+            waterFlowRow(i, water[i - 1], expelled[i - 1], water[i], expelled[i]);
         }
         for (int f = 0; f < block.faces; f++) {
             faceWater(f, slotSalt, water, expelled, reservoirWater);
+        }
+    }
+
+    private static void saltFlowRow(
+            double[] conductance, double[] below, double[] above, double[] flow, double[] netBelow, double[] netAbove) {
+        for (int l = 0; l < flow.length; l++) {
+            double value = conductance[l] * (above[l] - below[l]);
+            flow[l] = value;
+            netBelow[l] += value;
+            netAbove[l] -= value;
+        }
+    }
+
+    private void waterFlowRow(
+            int edge, double[] waterBelow, double[] expelledBelow, double[] waterAbove, double[] expelledAbove) {
+        double[] conductance = waterConductance[edge];
+        double[] flow = waterFlow[edge];
+        double[] netBelow = netWater[edge - 1];
+        double[] netAbove = netWater[edge];
+        for (int l = 0; l < flow.length; l++) {
+            double excess = waterAbove[l] + expelledAbove[l] - waterBelow[l] - expelledBelow[l];
+            double donor = excess > 0 ? waterAbove[l] : waterBelow[l];
+            double value = conductance[l] * excess * supply(donor);
+            flow[l] = value;
+            netBelow[l] += value;
+            netAbove[l] -= value;
         }
     }
 
@@ -147,82 +175,96 @@ final class SaltTerms {
         return Math.min(Math.max(water, 0) / SCARCE_WATER, 1);
     }
 
-    private void faceWater(int face, double[] slotSalt, double[] water, double[] expelled, double[] reservoirWater) {
-        int edge = block.faceEdge(face) * lanes;
-        int cell = block.faceCell(face) * lanes;
-        int slot = block.faceSlot(face) * lanes;
+    private void faceWater(
+            int face, double[][] slotSalt, double[][] water, double[][] expelled, double[][] reservoirWater) {
+        int edge = block.faceEdge(face);
+        int cell = block.faceCell(face);
+        int slot = block.faceSlot(face);
         for (int l = 0; l < lanes; l++) {
             double flow = 0;
-            if (sources[face * lanes + l] instanceof SaltSource.Bath bath && waterConductance[edge + l] > 0) {
-                double strength = reservoirStrength(face, l, slotSalt[slot + l], reservoirWater[face * lanes + l]);
-                double excess = water[cell + l] + expelled[cell + l] - block.rawWater[l];
-                flow = waterConductance[edge + l] * (bath.swelling().excessWater(strength) - excess);
+            double conductance = waterConductance[edge][l];
+            if (sources[face][l] instanceof SaltSource.Bath bath && conductance > 0) {
+                double strength = reservoirStrength(face, l, slotSalt[slot][l], reservoirWater[face][l]);
+                double excess = water[cell][l] + expelled[cell][l] - block.rawWater[l];
+                flow = conductance * (bath.swelling().excessWater(strength) - excess);
             }
             // positive flow at an edge runs toward its lower side; at the second face the meat is the upper side
-            waterFlow[edge + l] = face == 0 ? flow : -flow;
-            netWater[cell + l] += flow;
+            waterFlow[edge][l] = face == 0 ? flow : -flow;
+            netWater[cell][l] += flow;
         }
     }
 
-    private void computeMobility(double[] temperature) {
+    private void computeMobility(double[][] temperature) {
         for (int i = 0; i < cells; i++) {
-            int b = i * lanes;
             for (int l = 0; l < lanes; l++) {
-                double kelvin = temperature[b + l] + CELSIUS;
-                mobility[b + l] = block.diffusivity5[l] * Math.exp(-block.activation[l] * (1 / kelvin - 1 / REFERENCE));
+                double kelvin = temperature[i][l] + CELSIUS;
+                mobility[i][l] = block.diffusivity5[l] * Math.exp(-block.activation[l] * (1 / kelvin - 1 / REFERENCE));
             }
         }
     }
 
-    private void computePotentials(double[] slotSalt, double[] water, double[] reservoirWater) {
-        for (int c = 0; c < water.length; c++) {
-            potential[c + lanes] = slotSalt[c + lanes] / water[c];
+    private void computePotentials(double[][] slotSalt, double[][] water, double[][] reservoirWater) {
+        for (int i = 0; i < cells; i++) {
+            divideRow(slotSalt[i + 1], water[i], potential[i + 1]);
         }
         for (int f = 0; f < block.faces; f++) {
-            int slot = block.faceSlot(f) * lanes;
+            int slot = block.faceSlot(f);
             for (int l = 0; l < lanes; l++) {
-                potential[slot + l] =
-                        block.partition[l] * reservoirStrength(f, l, slotSalt[slot + l], reservoirWater[f * lanes + l]);
+                potential[slot][l] =
+                        block.partition[l] * reservoirStrength(f, l, slotSalt[slot][l], reservoirWater[f][l]);
             }
         }
     }
 
-    private void computeConductances(double[] water) {
+    private static void divideRow(double[] numerator, double[] denominator, double[] result) {
+        for (int l = 0; l < result.length; l++) {
+            result[l] = numerator[l] / denominator[l];
+        }
+    }
+
+    private void computeConductances(double[][] water) {
         for (int i = 1; i < cells; i++) {
-            int b = i * lanes;
-            double up = block.grid.edge(i) - block.grid.node(i - 1);
-            double lo = block.grid.node(i) - block.grid.edge(i);
-            double area = block.grid.area(i);
-            for (int l = 0; l < lanes; l++) {
-                double da = mobility[b - lanes + l];
-                double db = mobility[b + l];
-                double sa = da * water[b - lanes + l];
-                double sb = db * water[b + l];
-                double scale = area * block.dryDensity[l] / block.extent[l];
-                saltConductance[b + l] = scale * sa * sb / (up * sb + lo * sa);
-                waterConductance[b + l] =
-                        block.waterFixed[l] ? 0 : scale * block.waterRatio[l] * da * db / (up * db + lo * da);
-            }
+            conductanceRow(i, mobility[i - 1], water[i - 1], mobility[i], water[i]);
         }
         for (int f = 0; f < block.faces; f++) {
-            int edge = block.faceEdge(f) * lanes;
-            int cell = block.faceCell(f) * lanes;
+            int edge = block.faceEdge(f);
+            int cell = block.faceCell(f);
             double distance = block.faceDistance(f);
             for (int l = 0; l < lanes; l++) {
-                SaltSource source = sources[f * lanes + l];
-                double perLength = block.dryDensity[l] / (block.extent[l] * distance);
-                double salt = perLength * mobility[cell + l] * water[cell + l];
+                SaltSource source = sources[f][l];
+                double perLength = densityPerExtent[l] / distance;
+                double salt = perLength * mobility[cell][l] * water[cell][l];
                 double through = salt / (1 + salt * block.skinResistance[l]);
-                saltConductance[edge + l] = source instanceof SaltSource.None ? 0 : through;
-                waterConductance[edge + l] = source instanceof SaltSource.Bath && !block.waterFixed[l]
-                        ? perLength * mobility[cell + l] * block.waterRatio[l] * through / salt
+                saltConductance[edge][l] = source instanceof SaltSource.None ? 0 : through;
+                waterConductance[edge][l] = source instanceof SaltSource.Bath && !block.waterFixed[l]
+                        ? perLength * mobility[cell][l] * block.waterRatio[l] * through / salt
                         : 0;
             }
         }
     }
 
+    /** Two half layers in series, for salt and for excess water. */
+    private void conductanceRow(
+            int edge, double[] mobilityBelow, double[] waterBelow, double[] mobilityAbove, double[] waterAbove) {
+        double area = block.grid.area(edge);
+        double up = (block.grid.edge(edge) - block.grid.node(edge - 1)) / area;
+        double lo = (block.grid.node(edge) - block.grid.edge(edge)) / area;
+        double[] salt = saltConductance[edge];
+        double[] excess = waterConductance[edge];
+        double[] scale = densityPerExtent;
+        double[] ratio = movingWaterRatio;
+        for (int l = 0; l < salt.length; l++) {
+            double da = mobilityBelow[l];
+            double db = mobilityAbove[l];
+            double sa = da * waterBelow[l];
+            double sb = db * waterAbove[l];
+            salt[l] = scale[l] * sa * sb / (up * sb + lo * sa);
+            excess[l] = scale[l] * ratio[l] * da * db / (up * db + lo * da);
+        }
+    }
+
     /**
-     * Factors the systems of this step from the state of the last evaluation.
+     * Factors the systems of this step from the state of the last evaluation, whose conductances become those of the base.
      *
      * @param rate 1 / (h gamma) of each lane [1/s]
      * @param slotSalt salt of each slot
@@ -231,103 +273,176 @@ final class SaltTerms {
      * @param evaporationByWater derivative of the water taken from the cell at each face by its water [kg/(m2.s)]
      */
     void factor(
-            double[] rate, double[] slotSalt, double[] water, double[] reservoirWater, double[] evaporationByWater) {
-        System.arraycopy(saltConductance, 0, baseSalt, 0, baseSalt.length);
-        System.arraycopy(waterConductance, 0, baseWater, 0, baseWater.length);
-        Arrays.fill(basePotentialSlope, 1);
-        for (int c = 0; c < water.length; c++) {
-            basePotentialSlope[c + lanes] = 1 / water[c];
+            double[] rate,
+            double[][] slotSalt,
+            double[][] water,
+            double[][] reservoirWater,
+            double[][] evaporationByWater) {
+        double[][] spare = baseSalt;
+        baseSalt = saltConductance;
+        saltConductance = spare;
+        spare = baseWater;
+        baseWater = waterConductance;
+        waterConductance = spare;
+        for (int l = 0; l < lanes; l++) {
+            rateMass[l] = rate[l] * block.dryPerArea[l];
+        }
+        computePotentialSlopes(slotSalt, water, reservoirWater);
+        factorSalt(rate);
+        factorWater(evaporationByWater);
+    }
+
+    private void computePotentialSlopes(double[][] slotSalt, double[][] water, double[][] reservoirWater) {
+        Arrays.fill(basePotentialSlope[0], 1);
+        Arrays.fill(basePotentialSlope[slots - 1], 1);
+        for (int i = 0; i < cells; i++) {
+            invertRow(water[i], basePotentialSlope[i + 1]);
         }
         for (int f = 0; f < block.faces; f++) {
-            int slot = block.faceSlot(f) * lanes;
+            int slot = block.faceSlot(f);
             for (int l = 0; l < lanes; l++) {
-                if (!(sources[f * lanes + l] instanceof SaltSource.None)) {
-                    basePotentialSlope[slot + l] = block.partition[l]
-                            * strengthBySalt(f, l, slotSalt[slot + l], reservoirWater[f * lanes + l]);
+                if (!(sources[f][l] instanceof SaltSource.None)) {
+                    basePotentialSlope[slot][l] =
+                            block.partition[l] * strengthBySalt(f, l, slotSalt[slot][l], reservoirWater[f][l]);
                 }
             }
         }
-        factorSalt(rate);
-        factorWater(rate, evaporationByWater);
+    }
+
+    private static void invertRow(double[] values, double[] result) {
+        for (int l = 0; l < result.length; l++) {
+            result[l] = 1 / values[l];
+        }
     }
 
     private void factorSalt(double[] rate) {
-        for (int j = 0; j < slots; j++) {
-            int b = j * lanes;
-            for (int l = 0; l < lanes; l++) {
-                double diagonal = slotMass[b + l] / basePotentialSlope[b + l] * rate[l];
-                if (j > 0) {
-                    diagonal += baseSalt[b - lanes + l];
-                }
-                if (j <= cells) {
-                    diagonal += baseSalt[b + l];
-                }
-                double g = j > 0 ? baseSalt[b - lanes + l] : 0;
-                pivotSalt[b + l] = 1 / (j > 0 ? diagonal - g * g * pivotSalt[b - lanes + l] : diagonal);
-            }
+        for (int l = 0; l < lanes; l++) {
+            pivotSalt[0][l] = 1 / (rate[l] / basePotentialSlope[0][l] + baseSalt[0][l]);
+        }
+        for (int i = 0; i < cells; i++) {
+            diagonalRow(
+                    block.grid.volume(i),
+                    rateMass,
+                    basePotentialSlope[i + 1],
+                    baseSalt[i],
+                    baseSalt[i + 1],
+                    pivotSalt[i + 1]);
+        }
+        int last = slots - 1;
+        for (int l = 0; l < lanes; l++) {
+            pivotSalt[last][l] = rate[l] / basePotentialSlope[last][l] + baseSalt[cells][l];
+        }
+        for (int j = 1; j < slots; j++) {
+            pivotRow(baseSalt[j - 1], pivotSalt[j - 1], multiplierSalt[j], pivotSalt[j]);
         }
     }
 
-    private void factorWater(double[] rate, double[] evaporationByWater) {
+    private static void diagonalRow(
+            double volume, double[] rateMass, double[] slope, double[] lower, double[] upper, double[] result) {
+        for (int l = 0; l < result.length; l++) {
+            result[l] = volume * rateMass[l] / slope[l] + lower[l] + upper[l];
+        }
+    }
+
+    private static void pivotRow(double[] conductance, double[] below, double[] multiplier, double[] pivot) {
+        for (int l = 0; l < pivot.length; l++) {
+            double m = conductance[l] * below[l];
+            multiplier[l] = m;
+            pivot[l] = 1 / (pivot[l] - conductance[l] * m);
+        }
+    }
+
+    private void factorWater(double[][] evaporationByWater) {
         for (int i = 0; i < cells; i++) {
-            int b = i * lanes;
+            double mass = block.grid.volume(i);
             for (int l = 0; l < lanes; l++) {
-                work[b + l] = block.dryMass[b + l] * rate[l] + baseWater[b + l] + baseWater[b + lanes + l];
+                pivotWater[i][l] = mass * rateMass[l] + baseWater[i][l] + baseWater[i + 1][l];
             }
         }
         for (int f = 0; f < block.faces; f++) {
-            int cell = block.faceCell(f) * lanes;
+            int cell = block.faceCell(f);
             for (int l = 0; l < lanes; l++) {
-                work[cell + l] += evaporationByWater[f * lanes + l];
+                pivotWater[cell][l] += evaporationByWater[f][l];
             }
         }
-        for (int i = 0; i < cells; i++) {
-            int b = i * lanes;
-            for (int l = 0; l < lanes; l++) {
-                double g = i > 0 ? baseWater[b + l] : 0;
-                pivotWater[b + l] = 1 / (i > 0 ? work[b + l] - g * g * pivotWater[b - lanes + l] : work[b + l]);
-            }
+        for (int l = 0; l < lanes; l++) {
+            pivotWater[0][l] = 1 / pivotWater[0][l];
         }
-    }
-
-    /** Solves one stage for salt; the right-hand side [kg/(m2.s)] is overwritten, the stage vector U [kg/kg] received. */
-    void solveSalt(double[] right, double[] stage) {
-        for (int j = 1; j < slots; j++) {
-            int b = j * lanes;
-            for (int l = 0; l < lanes; l++) {
-                right[b + l] += baseSalt[b - lanes + l] * pivotSalt[b - lanes + l] * right[b - lanes + l];
-            }
-        }
-        for (int j = slots - 1; j >= 0; j--) {
-            int b = j * lanes;
-            for (int l = 0; l < lanes; l++) {
-                double above = j < slots - 1 ? baseSalt[b + l] * right[b + lanes + l] : 0;
-                right[b + l] = (right[b + l] + above) * pivotSalt[b + l];
-                stage[b + l] = right[b + l] / basePotentialSlope[b + l];
-            }
-        }
-    }
-
-    /** Solves one stage for water; the right-hand side [kg/(m2.s)] is overwritten, the stage vector U [kg/kg] received. */
-    void solveWater(double[] right, double[] stage) {
         for (int i = 1; i < cells; i++) {
-            int b = i * lanes;
-            for (int l = 0; l < lanes; l++) {
-                right[b + l] += baseWater[b + l] * pivotWater[b - lanes + l] * right[b - lanes + l];
+            pivotRow(baseWater[i], pivotWater[i - 1], multiplierWater[i], pivotWater[i]);
+        }
+    }
+
+    /**
+     * Solves one stage for salt; its right-hand side are the net flows and what earlier stages give.
+     *
+     * @param stage which stage
+     * @param rate 1 / (h gamma) of each lane [1/s]
+     * @param stages stage vectors U of the salt in slots [kg/kg], of which this stage's is set
+     */
+    void solveSalt(int stage, double[] rate, double[][][] stages) {
+        for (int j = 0; j < slots; j++) {
+            boolean isCell = j > 0 && j <= cells;
+            double mass = isCell ? block.grid.volume(j - 1) : 1;
+            Rows.addCoupling(stage, stages, j, mass, isCell ? rateMass : rate, netSalt[j]);
+            if (j > 0) {
+                eliminateRow(multiplierSalt[j], netSalt[j - 1], netSalt[j]);
+            }
+        }
+        double[][] result = stages[stage];
+        for (int j = slots - 1; j >= 0; j--) {
+            substitute(j, slots - 1, multiplierSalt, pivotSalt, netSalt);
+            divideRow(netSalt[j], basePotentialSlope[j], result[j]);
+        }
+    }
+
+    /**
+     * Solves one stage for water; its right-hand side are the net flows and what earlier stages give.
+     *
+     * @param stage which stage
+     * @param stages stage vectors U of the water [kg/kg], of which this stage's is set
+     */
+    void solveWater(int stage, double[][][] stages) {
+        for (int i = 0; i < cells; i++) {
+            Rows.addCoupling(stage, stages, i, block.grid.volume(i), rateMass, netWater[i]);
+            if (i > 0) {
+                eliminateRow(multiplierWater[i], netWater[i - 1], netWater[i]);
             }
         }
         for (int i = cells - 1; i >= 0; i--) {
-            int b = i * lanes;
-            for (int l = 0; l < lanes; l++) {
-                double above = i < cells - 1 ? baseWater[b + lanes + l] * right[b + lanes + l] : 0;
-                right[b + l] = (right[b + l] + above) * pivotWater[b + l];
-                stage[b + l] = right[b + l];
-            }
+            substitute(i, cells - 1, multiplierWater, pivotWater, netWater);
+            System.arraycopy(netWater[i], 0, stages[stage][i], 0, lanes);
+        }
+    }
+
+    private static void eliminateRow(double[] multiplier, double[] below, double[] right) {
+        for (int l = 0; l < right.length; l++) {
+            right[l] += multiplier[l] * below[l];
+        }
+    }
+
+    private static void substitute(int row, int last, double[][] multiplier, double[][] pivot, double[][] right) {
+        if (row == last) {
+            scaleRow(pivot[row], right[row]);
+        } else {
+            substituteRow(multiplier[row + 1], right[row + 1], pivot[row], right[row]);
+        }
+    }
+
+    private static void scaleRow(double[] pivot, double[] right) {
+        for (int l = 0; l < right.length; l++) {
+            right[l] *= pivot[l];
+        }
+    }
+
+    private static void substituteRow(double[] multiplier, double[] above, double[] pivot, double[] right) {
+        for (int l = 0; l < right.length; l++) {
+            right[l] = right[l] * pivot[l] + multiplier[l] * above[l];
         }
     }
 
     /** Derivative of the flow of water into the meat at a face by the water of its outermost cell, at the base of the step. */
     double baseFaceWater(int face, int lane) {
-        return -baseWater[block.faceEdge(face) * lanes + lane];
+        return -baseWater[block.faceEdge(face)][lane];
     }
 }

@@ -20,6 +20,19 @@ final class SurfaceBalance {
 
     private static final double SIGMA = PhysicalConstants.STEFAN_BOLTZMANN;
     private static final int MOST_ITERATIONS = 60;
+
+    /**
+     * Step of Newton's method that is the last [K]: the error left is of its square times a curvature over a slope of some
+     * percent a kelvin, below 1e-9 K.
+     */
+    private static final double LAST_STEP = 1e-4;
+
+    /** Step of a bisection that is the last [K]. */
+    private static final double LAST_BISECTION = 1e-9;
+
+    /** Says that the temperature of the face is not even roughly known. */
+    static final double NO_GUESS = Double.NaN;
+
     private static final double CELSIUS = LaneBlock.KELVIN;
 
     /** Temperature of the face in degrees Celsius. */
@@ -69,6 +82,11 @@ final class SurfaceBalance {
         evaporationByActivity = 0;
     }
 
+    /** Solves a face of whose temperature nothing is known. */
+    void solve(FaceCondition condition, double time, double cell, double conductance, double activity) {
+        solve(condition, time, cell, conductance, activity, NO_GUESS);
+    }
+
     /**
      * Solves a face with radiation or evaporation by Newton's method within a bracket.
      *
@@ -77,8 +95,9 @@ final class SurfaceBalance {
      * @param cell temperature of the outermost cell in degrees Celsius
      * @param conductance conductance from that cell to the face [W/(m2.K)]
      * @param activity water activity of the face [-]
+     * @param guess temperature of the face nearby in degrees Celsius, or {@link #NO_GUESS}
      */
-    void solve(FaceCondition condition, double time, double cell, double conductance, double activity) {
+    void solve(FaceCondition condition, double time, double cell, double conductance, double activity, double guess) {
         double medium = condition.mediumTemperature().at(time) - CELSIUS;
         double h = condition.coefficient().at(time);
         if (condition.isLinear()) {
@@ -91,7 +110,7 @@ final class SurfaceBalance {
         double mass = condition.wetShare() * h * MOLAR_MASS_RATIO / AIR_CAPACITY_TIMES_LEWIS;
         double low = Math.min(cell, medium) - 60;
         double high = Math.max(cell, medium) + 60;
-        double x = Math.min(Math.max(cell + 0.2 * (medium - cell), low), high);
+        double x = guess > low && guess < high ? guess : cell + 0.2 * (medium - cell);
         double outer = 0;
         double outerSlope = 0;
         for (int i = 0; i < MOST_ITERATIONS; i++) {
@@ -99,8 +118,8 @@ final class SurfaceBalance {
             outer = h * (medium - x) + wallPower - radiant * kelvin * kelvin * kelvin * kelvin;
             outerSlope = -h - 4 * radiant * kelvin * kelvin * kelvin;
             if (mass > 0) {
-                evaporate(x, mass, condition.vaporPressure(), condition.totalPressure(), activity);
                 double latent = VaporRelations.latentHeat(x);
+                evaporate(x, latent, mass, condition.vaporPressure(), condition.totalPressure(), activity);
                 outer -= evaporation * latent;
                 outerSlope -= massSlope * latent;
             }
@@ -112,12 +131,15 @@ final class SurfaceBalance {
             }
             double step = residual / (conductance - outerSlope);
             double next = x - step;
+            double last = LAST_STEP;
             if (!(next > low && next < high)) {
                 next = 0.5 * (low + high);
+                last = LAST_BISECTION;
             }
-            boolean done = Math.abs(next - x) < 1e-9;
+            double change = next - x;
             x = next;
-            if (done) {
+            if (Math.abs(change) < last) {
+                evaporation += massSlope * change;
                 break;
             }
         }
@@ -132,13 +154,13 @@ final class SurfaceBalance {
 
     private double massSlope;
 
-    private void evaporate(double celsius, double mass, double vapor, double total, double activity) {
+    private void evaporate(double celsius, double latent, double mass, double vapor, double total, double activity) {
         double saturation = VaporRelations.saturationPressure(celsius);
         double floor = 1e-3 * total;
         double open = total - activity * saturation;
         double kelvin = celsius + CELSIUS;
         double saturationSlope = saturation
-                * VaporRelations.latentHeat(celsius)
+                * latent
                 * PhysicalConstants.MOLAR_MASS_WATER
                 / (PhysicalConstants.MOLAR_GAS * kelvin * kelvin);
         double logarithm;
