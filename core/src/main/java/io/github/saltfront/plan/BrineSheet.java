@@ -36,6 +36,9 @@ public record BrineSheet(
         boolean floats,
         AcidAdvice acid,
         List<String> occasions) {
+    /** Highest temperature at which raw meat may be kept, 41 F [K] (wac2022, 246-215-03525). */
+    private static final double COLD_HOLDING = Temperature.fromFahrenheit(41);
+
     /** Longest soak looked at [s]: two days, the most that official guidance allows in the refrigerator (fsishotline). */
     public static final double LONGEST = 2 * 86400;
 
@@ -143,6 +146,9 @@ public record BrineSheet(
 
     private static List<String> occasions(BrineOrder order, boolean floats, AcidAdvice acid) {
         List<String> occasions = new ArrayList<>(List.of("soak", "spices"));
+        if (order.temperature() > COLD_HOLDING) {
+            occasions.add("warm-soak");
+        }
         if (order.mix().liquid().parts().water() == 1) {
             occasions.add("ice");
         }

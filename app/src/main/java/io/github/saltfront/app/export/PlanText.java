@@ -69,7 +69,6 @@ public final class PlanText {
         ConsumerMinimum minimum = cook.verdict().rule().consumerMinimum();
         row("kill", share(cook.holdShare()));
         row("", "at the worst place (" + cook.verdict().rule().holdTable().title() + ")");
-        row("come-up", interval(cook.warmth().comeUp(), 1.0 / 60, 0, "%.0f", "min") + " through 10-54 °C, at most 6 h");
         cook.holdAtTarget()
                 .ifPresent(hold -> row(
                         "",
@@ -78,6 +77,7 @@ public final class PlanText {
                                 "at %.1f °C that hold is %s",
                                 Temperature.toCelsius(cook.peak().median()),
                                 hold < 1 ? "under 1 s" : QuantityFormat.time(Math.ceil(hold)))));
+        row("come-up", interval(cook.warmth().comeUp(), 1.0 / 60, 0, "%.0f", "min") + " through 10-54 °C, at most 6 h");
         row("official", "consumer minimum: " + minimum.describe());
         text.append(TextLayout.wrapped(cook.verdict().headline(), "  ", "  "));
         cook.verdict().reasons().forEach(this::bullet);
