@@ -23,6 +23,7 @@ final class HeatTerms {
 
     /** Whether any temperature of the last evaluation may lie in the domain of {@link FrozenState}. */
     private boolean cold;
+
     private final double[][] conductivity;
 
     /** Heat capacity at 0 degrees Celsius, and linear and quadratic terms of the enthalpy relative to it. */

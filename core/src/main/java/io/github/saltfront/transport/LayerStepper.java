@@ -55,6 +55,7 @@ final class LayerStepper {
 
     /** Temperature of the cell at each face for which that of the face was found. */
     private final double[][] outerTemperature;
+
     private final double[][] carried;
     private final double[][] evaporation;
     private final double[][] evaporationByWater;

@@ -31,8 +31,9 @@ import java.util.TreeMap;
  * brine or time is not printed cannot be predicted and are listed with that reason.
  */
 final class PublishedUptake {
-    private static final String THICK_PART = "the layers are the thick part of the fillet; its thin edges, which fill up first,"
-            + " are left out, and the gain follows the salt front";
+    private static final String THICK_PART =
+            "the layers are the thick part of the fillet; its thin edges, which fill up first,"
+                    + " are left out, and the gain follows the salt front";
 
     private static final Catalog CATALOG = Catalog.load();
     private static final NetMassGain GAIN = NetMassGain.load();

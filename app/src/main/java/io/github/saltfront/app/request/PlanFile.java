@@ -183,12 +183,13 @@ public final class PlanFile {
         boolean bath = treatment.isSoak() && treatment != Treatment.EQUILIBRIUM || treatment == Treatment.AUTO;
         boolean ahead = bath || treatment == Treatment.EQUILIBRIUM || treatment == Treatment.DRY_SALT;
         if (!bath && node.has("strength")) {
-            node.problem("strength", "Got a strength that the treatment has no use for, expected one with wet-brine, dairy, marinade or auto;"
+            node.problem(
+                    "strength",
+                    "Got a strength that the treatment has no use for, expected one with wet-brine, dairy, marinade or auto;"
                             + " remove it.");
         }
         if (!ahead && node.has("time")) {
-            node.problem(
-                    "time", "Got a time without salting ahead, expected one with a soak or dry-salt; remove it.");
+            node.problem("time", "Got a time without salting ahead, expected one with a soak or dry-salt; remove it.");
         }
     }
 

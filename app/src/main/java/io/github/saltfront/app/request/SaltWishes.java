@@ -123,9 +123,7 @@ final class SaltWishes {
                 return Optional.empty();
             }
             return Optional.of(
-                    length.isPresent()
-                            ? new Vessel.Tub(length.getAsDouble(), width)
-                            : new Vessel.Pot(width));
+                    length.isPresent() ? new Vessel.Tub(length.getAsDouble(), width) : new Vessel.Pot(width));
         }
         return root.findParsed("vessel", "bag, tub, bird-in-pot or the width of a round pot such as 24 cm", text -> {
             if (VESSELS.contains(text.strip())) {
@@ -141,13 +139,14 @@ final class SaltWishes {
             width = QuantityParser.parse(text, Dimension.LENGTH);
         } catch (QuantityException e) {
             throw new IllegalArgumentException(
-                    "Got \"" + text + "\", expected bag, tub, bird-in-pot or the width of a round pot; write it as 24 cm.",
+                    "Got \"" + text
+                            + "\", expected bag, tub, bird-in-pot or the width of a round pot; write it as 24 cm.",
                     e);
         }
         if (!(QuantityParser.parse(NARROWEST, Dimension.LENGTH) <= width
                 && width <= QuantityParser.parse(WIDEST, Dimension.LENGTH))) {
-            throw new IllegalArgumentException("Got \"" + text + "\", expected a width from " + NARROWEST + " to " + WIDEST
-                    + "; check the number and its unit.");
+            throw new IllegalArgumentException("Got \"" + text + "\", expected a width from " + NARROWEST + " to "
+                    + WIDEST + "; check the number and its unit.");
         }
         return width;
     }

@@ -50,8 +50,7 @@ class ExamplesTest {
     Stream<DynamicTest> exampleOfSaltingGivesAPlanWithinTheSchema() throws IOException {
         List<Path> examples = files(FOLDER.resolve("salting"));
         assertThat(examples).hasSizeGreaterThanOrEqualTo(12);
-        return examples.stream()
-                .map(f -> DynamicTest.dynamicTest(String.valueOf(f.getFileName()), () -> json(f)));
+        return examples.stream().map(f -> DynamicTest.dynamicTest(String.valueOf(f.getFileName()), () -> json(f)));
     }
 
     private static List<Path> files(Path folder) throws IOException {
@@ -68,7 +67,8 @@ class ExamplesTest {
         assertThat(run.code()).as(run.err()).isZero();
         JsonNode json = run.json();
         SchemaDocument.of("plan").requireValid(file.toString(), json);
-        assertThat(json.get("cooking").get("safety").get("predicted_met").asBoolean()).isTrue();
+        assertThat(json.get("cooking").get("safety").get("predicted_met").asBoolean())
+                .isTrue();
         return json;
     }
 

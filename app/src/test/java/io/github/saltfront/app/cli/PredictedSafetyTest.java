@@ -48,7 +48,7 @@ class PredictedSafetyTest {
         assertThat(safety.get("predicted_met").asBoolean()).isTrue();
         assertThat(safety.get("headline").asString()).contains("not proof");
         assertThat(safety.get("consumer_minimum").get("temperature_c").asDouble())
-                .isBetween(73.8, 74);
+                .isBetween(73.8, 74.0);
         assertThat(safety.get("salted").asBoolean()).isFalse();
         assertThat(failed(safety)).isEmpty();
         assertThat(run.err()).isEmpty();

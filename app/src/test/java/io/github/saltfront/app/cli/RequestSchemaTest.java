@@ -168,7 +168,8 @@ class RequestSchemaTest {
     void examplesAreValid() throws IOException {
         Map<String, String> schemas = new TreeMap<>();
         try (Stream<Path> files = Files.walk(Path.of("../examples"))) {
-            files.filter(Files::isRegularFile).forEach(f -> schemas.put(f.toString(), f.endsWith("slab.yaml") ? "simulation" : "plan-request"));
+            files.filter(Files::isRegularFile)
+                    .forEach(f -> schemas.put(f.toString(), f.endsWith("slab.yaml") ? "simulation" : "plan-request"));
         }
         assertThat(schemas).hasSizeGreaterThanOrEqualTo(4);
         for (Map.Entry<String, String> one : schemas.entrySet()) {
