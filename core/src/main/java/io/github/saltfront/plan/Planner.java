@@ -63,7 +63,7 @@ public final class Planner {
                 request.guests().kitchen(),
                 isSalted(request));
         HoldTable table = rule.holdTable();
-        settings = SolverSettings.DEFAULT.withTolerances(0.02, 5e-5).withKinetics(table::rate, new KajitaniJuice());
+        settings = SolverSettings.DEFAULT.withTolerances(0.05, 1e-4).withKinetics(table::rate, new KajitaniJuice());
     }
 
     /**
