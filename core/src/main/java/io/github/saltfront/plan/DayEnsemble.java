@@ -31,6 +31,9 @@ public final class DayEnsemble {
     /** Members advanced side by side; a block's arrays then fit into the second-level cache. */
     private static final int BLOCK = 25;
 
+    /** Fewest members of a block: small ensembles are shared out as well, at any number of processors in the same way. */
+    private static final int LEAST_BLOCK = 10;
+
     /** Layers of the grid: the core errs by some hundredths of a kelvin, far below the spread of the ensemble. */
     private static final int LAYERS = 40;
 
@@ -105,8 +108,9 @@ public final class DayEnsemble {
     public List<MemberDay> run(List<StageFor> stages, Executor executor) {
         List<Integer> order = bySlowness();
         List<CompletableFuture<List<MemberDay>>> blocks = new ArrayList<>();
-        for (int first = 0; first < order.size(); first += BLOCK) {
-            List<Draw> part = order.subList(first, Math.min(first + BLOCK, order.size())).stream()
+        int length = Math.min(BLOCK, Math.max(LEAST_BLOCK, (order.size() + 3) / 4));
+        for (int first = 0; first < order.size(); first += length) {
+            List<Draw> part = order.subList(first, Math.min(first + length, order.size())).stream()
                     .map(draws::get)
                     .toList();
             blocks.add(CompletableFuture.supplyAsync(() -> runBlock(part, stages), executor));
