@@ -12,6 +12,8 @@ import java.util.Optional;
  *
  * <pre>all d' with 2 [l(best) - l(d')] <= z^2,  l = k ln p(d') + (n-k) ln(1 - p(d')),  Phi(z) = (1 + level)/2</pre>
  *
+ * At 95 % and 24 to 60 tastings that interval covers 93 to 96 % on average over d' from 0.5 to 2, and 83 to 98 % at single distances.
+ *
  * Assumes tastings that do not depend on each other; several by one taster are evidence of a difference, not of its absence.
  *
  * @param method the test

@@ -1,6 +1,7 @@
 package io.github.saltfront.trial;
 
 import io.github.saltfront.units.Checks;
+import io.github.saltfront.units.QuantityFormat;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -63,8 +64,8 @@ public sealed interface SoughtEffect {
         public String words() {
             return String.format(
                     Locale.ROOT,
-                    "the samples are d' = %.2g apart (asked directly which is stronger, %.0f of 100 would name the right one)",
-                    distance,
+                    "the samples are d' = %s apart (asked directly which is stronger, %.0f of 100 would name the right one)",
+                    QuantityFormat.significant(distance, 3),
                     100 * namedRight(distance));
         }
     }
@@ -151,9 +152,9 @@ public sealed interface SoughtEffect {
         public String words() {
             return String.format(
                     Locale.ROOT,
-                    "the means are %.3g apart and one person's differences spread by %.3g (standard deviation)",
-                    gap,
-                    spread);
+                    "the means are %s apart and the differences of pairs spread by %s (standard deviation)",
+                    QuantityFormat.significant(gap, 3),
+                    QuantityFormat.significant(spread, 3));
         }
     }
 }

@@ -103,8 +103,9 @@ class TrialPropertiesTest {
     }
 
     /**
-     * The likelihood interval covers its level on average over distances, not at each: a count of few tasters jumps, and at single
-     * distances it covers 86 to 99 %. Summed exactly over all results.
+     * The likelihood interval covers about its level on average over distances: 93.4 to 96.0 % over all of these methods and numbers
+     * (computed once for every third number), though at single distances 83 to 98.5 %, since a count of few tasters jumps. Summed
+     * exactly over all results.
      */
     @Property(tries = 6)
     void likelihoodIntervalCoversItsLevelOnAverage(
@@ -122,7 +123,7 @@ class TrialPropertiesTest {
             }
             distances++;
         }
-        assertThat(covered / distances).isBetween(0.94, 0.985);
+        assertThat(covered / distances).isBetween(0.93, 0.97);
     }
 
     @Property(tries = 40)

@@ -10,6 +10,7 @@ import io.github.saltfront.trial.RatingProtocol;
 import io.github.saltfront.trial.RatingsAnalysis;
 import io.github.saltfront.trial.SoughtEffect;
 import io.github.saltfront.trial.YieldComparison;
+import io.github.saltfront.units.QuantityFormat;
 import java.util.Locale;
 
 /** What the answers of a trial show, in words: never a probability without the effect and its interval. */
@@ -51,12 +52,12 @@ public final class TrialAnalysisText {
         }
         line(String.format(Locale.ROOT, TrialWords.INTERVAL, level()));
         line(
-                "It holds for people, meat and a kitchen like these. One evening is one evening: do it again before you teach it.");
+                "The finding holds for people, meat and a kitchen like these. One evening is one evening: do it again before you teach it.");
         return text.toString();
     }
 
     private String level() {
-        return String.format(Locale.ROOT, "%.4g", 100 * findings.level());
+        return TrialWords.level(findings.level());
     }
 
     private void discrimination(Discrimination found, int tasters) {
@@ -124,7 +125,7 @@ public final class TrialAnalysisText {
         } else if (answers > tasters) {
             line("Some people tasted more than once (" + answers + " tastings, " + tasters + " tasters). "
                     + (noDifference
-                            ? "Their answers resemble each other, so what is left open is more than the numbers above say."
+                            ? "Their answers resemble each other, so more is left open than the numbers above say."
                             : "That is fair for showing a difference; that everybody can tell, it does not show."));
         }
         if (answers < FEW) {
@@ -238,10 +239,10 @@ public final class TrialAnalysisText {
         head("COULD IT BE LUCK");
         line(String.format(
                 Locale.ROOT,
-                "If both kept the same, a difference this large or larger, either way, would come up with a chance of %s (t test, %.3g"
+                "If both kept the same, a difference this large or larger, either way, would come up with a chance of %s (t test, %s"
                         + " degrees of freedom).",
                 TrialWords.chance(yields.probabilityIfEqual()),
-                yields.degrees()));
+                QuantityFormat.significant(yields.degrees(), 3)));
     }
 
     private void head(String words) {

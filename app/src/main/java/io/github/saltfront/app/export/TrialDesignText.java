@@ -97,12 +97,13 @@ public final class TrialDesignText {
         double power = file.sought().get().power(n, file.alpha());
         sentences.add(String.format(
                 Locale.ROOT,
-                "If %s, this trial finds a difference with a chance of %s.",
+                "If %s, this trial finds it with a chance of %s.",
                 file.sought().get().words(),
                 TrialWords.chance(power)));
         if (power < 0.8) {
             sentences.add("That is low: a trial that finds nothing will then say little. For a chance of 80 % it takes "
-                    + TrialWords.size(file.sought().get().size(file.alpha(), 0.8)) + ".");
+                    + TrialWords.size(
+                            file.sought().get().size(file.alpha(), 0.8), rated ? "tasters" : "tastings") + ".");
         }
         sentences.add("Where there is no difference, it finds one with a chance of at most "
                 + TrialWords.chance(file.alpha()) + ".");

@@ -39,22 +39,26 @@ public final class TrialPowerText {
         }
         Optional<SampleSize> size = sought.size(alpha, power);
         text.append(TextLayout.wrapped(
-                "To find it with a chance of " + TrialWords.chance(power) + " it takes " + TrialWords.size(size) + " "
-                        + unit + ".",
+                "To find it with a chance of " + TrialWords.chance(power) + " it takes " + TrialWords.size(size, unit)
+                        + ".",
                 0));
         text.append(TextLayout.wrapped(
                 "Where there is no difference, a trial still finds one with a chance of up to "
                         + TrialWords.chance(alpha) + ".",
                 0));
-        text.append('\n').append(TextLayout.wrapped(advice(size), 0));
+        text.append('\n').append(TextLayout.wrapped(advice(size, sought), 0));
         return text.toString();
     }
 
-    private static String advice(Optional<SampleSize> size) {
+    private static String advice(Optional<SampleSize> size, SoughtEffect sought) {
         int n = size.map(SampleSize::stable).orElse(SampleSize.MOST);
         if (n <= 40) {
             return "Fix this number before the first bite, invite two or three more, and do not stop early because the"
                     + " result looks good.";
+        }
+        if (sought instanceof SoughtEffect.Majority || sought instanceof SoughtEffect.Gap) {
+            return "That is many. Fewer people can only show a larger effect; look for that, or leave the trial until you can"
+                    + " seat them.";
         }
         return "That is many. If you can name what should differ (saltier, juicier, more tender), ask for it directly:"
                 + " a directional paired test (2-afc) finds the same difference with far fewer tasters than a triangle.";

@@ -22,7 +22,18 @@ final class TrialWords {
         if (percent > 99.9) {
             return "above 99.9 %";
         }
-        return String.format(Locale.ROOT, percent < 10 || percent > 90 ? "%.1f %%" : "%.0f %%", percent);
+        return plain(percent) + " %";
+    }
+
+    /** A level in percent, such as 95. */
+    static String level(double level) {
+        return plain(100 * level);
+    }
+
+    /** Whole numbers without a point; small and large percentages with one place. */
+    private static String plain(double percent) {
+        boolean whole = Math.abs(percent - Math.rint(percent)) < 0.005 || percent >= 10 && percent <= 90;
+        return String.format(Locale.ROOT, whole ? "%.0f" : "%.1f", percent);
     }
 
     /** A share with its interval, in whole percent. */
@@ -53,16 +64,16 @@ final class TrialWords {
                 difference.high());
     }
 
-    /** How many it takes. */
-    static String size(Optional<SampleSize> size) {
+    /** How many it takes, of what. */
+    static String size(Optional<SampleSize> size, String unit) {
         if (size.isEmpty()) {
-            return "more than " + SampleSize.MOST + "; look for a larger effect or ask a more direct question";
+            return "more than " + SampleSize.MOST + " " + unit + "; look for a larger effect or ask a more direct question";
         }
         SampleSize found = size.get();
         if (found.first() == found.stable()) {
-            return Integer.toString(found.stable());
+            return found.stable() + " " + unit;
         }
-        return found.stable() + " (the first number that reaches it is " + found.first()
+        return found.stable() + " " + unit + " (the first number that reaches it is " + found.first()
                 + ", but one more can lose it again)";
     }
 }

@@ -107,7 +107,7 @@ public record TrialFile(
             String block = node.findText("block").orElse("");
             int count = node.integer("count", 1, 100);
             for (int i = 1; i <= count; i++) {
-                pieces.add(new Piece(block.isEmpty() ? "piece " + (pieces.size() + 1) : block + ", piece " + i, block));
+                pieces.add(new Piece(block.isEmpty() ? "piece " + (pieces.size() + 1) : block + " no. " + i, block));
             }
         }
         if (pieces.stream().map(Piece::id).distinct().count() != pieces.size()) {
