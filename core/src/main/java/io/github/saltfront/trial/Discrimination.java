@@ -14,7 +14,7 @@ import java.util.Optional;
  *
  * At 95 % and 24 to 60 tastings that interval covers 93 to 96 % on average over d' from 0.5 to 2, and 83 to 98 % at single distances.
  *
- * Assumes tastings that do not depend on each other; several by one taster are evidence of a difference, not of its absence.
+ * <p>Assumes tastings that do not depend on each other; several by one taster are evidence of a difference, not of its absence.
  *
  * @param method the test
  * @param right right answers [-]
