@@ -42,7 +42,7 @@ class TrialCommandTest {
         assertThat(text.lines()).allMatch(line -> line.length() <= 72);
         JsonNode json = CommandRun.of("trial", "analyze", FOLDER + name + ".csv", "--json").json();
         assertThat(json.get("schema").asString()).isEqualTo("saltfront.trial-analysis");
-        assertThat(json.get("level").asDouble()).isEqualTo(0.95);
+        assertThat(json.get("level").asDouble()).isCloseTo(0.95, within(1e-12));
     }
 
     @Test
@@ -55,8 +55,8 @@ class TrialCommandTest {
                 .contains("24 tastings, 12 tasters");
         JsonNode json = CommandRun.of("trial", "analyze", FOLDER + "wet-or-dry-answers.csv", "--json")
                 .json();
-        // exact binomial tail of 11 of 24 at one third: 0.1404 (scipy)
-        assertThat(json.get("p_value_one_sided").asDouble()).isCloseTo(0.1404, within(0.00005));
+        // exact binomial tail of 11 of 24 at one third: 0.14006 (scipy)
+        assertThat(json.get("p_value_one_sided").asDouble()).isCloseTo(0.14006, within(0.000005));
         assertThat(json.get("difference_shown").asBoolean()).isFalse();
         assertThat(json.get("right_needed").asInt()).isEqualTo(13);
     }
@@ -122,7 +122,8 @@ class TrialCommandTest {
     void powerTellsTheStableNumber() {
         CommandRun run = CommandRun.of("trial", "power", "--method", "triangle", "--can-tell", "30 %", "--power", "95 %");
         // ISO 4120 Table A.3 (from memory): 66; from 73 on it holds
-        assertThat(run.out()).contains("it takes 73", "the first number that reaches it is 66");
+        assertThat(run.out().replaceAll("\\s+", " "))
+                .contains("it takes 73 tastings", "the first number that reaches it is 66");
         JsonNode json = CommandRun.of(
                         "trial", "power", "--method", "preference", "--majority", "75 %", "--tasters", "30", "--json")
                 .json();
