@@ -90,6 +90,8 @@ public record InstrumentHistory(List<Visit> visits) {
      * @return days [-]; zero or below if it is due, zero if it was never checked
      */
     public long daysLeft(LocalDate today, int days, double reading) {
-        return dueOn(days, reading).map(due -> ChronoUnit.DAYS.between(today, due)).orElse(0L);
+        return dueOn(days, reading)
+                .map(due -> ChronoUnit.DAYS.between(today, due))
+                .orElse(0L);
     }
 }

@@ -14,14 +14,12 @@ class InstrumentHistoryTest {
     private static final double HOLD = Temperature.fromCelsius(60);
 
     private static InstrumentHistory.Visit visit(LocalDate day, double iceErrorK) {
-        return new InstrumentHistory.Visit(
-                day, InstrumentCheck.icePoint(Temperature.ZERO_CELSIUS + iceErrorK, 0.1));
+        return new InstrumentHistory.Visit(day, InstrumentCheck.icePoint(Temperature.ZERO_CELSIUS + iceErrorK, 0.1));
     }
 
     @Test
     void theLastCheckUpToTheDayCounts() {
-        InstrumentHistory history =
-                new InstrumentHistory(List.of(visit(MARCH.plusDays(20), 0.9), visit(MARCH, 0.3)));
+        InstrumentHistory history = new InstrumentHistory(List.of(visit(MARCH.plusDays(20), 0.9), visit(MARCH, 0.3)));
         assertThat(history.on(MARCH.minusDays(1))).isEmpty();
         assertThat(history.on(MARCH.plusDays(19)).orElseThrow().day()).isEqualTo(MARCH);
         assertThat(history.on(MARCH.plusDays(20)).orElseThrow().check().corrected(HOLD))

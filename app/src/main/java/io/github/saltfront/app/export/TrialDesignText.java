@@ -102,8 +102,8 @@ public final class TrialDesignText {
                 TrialWords.chance(power)));
         if (power < 0.8) {
             sentences.add("That is low: a trial that finds nothing will then say little. For a chance of 80 % it takes "
-                    + TrialWords.size(
-                            file.sought().get().size(file.alpha(), 0.8), rated ? "tasters" : "tastings") + ".");
+                    + TrialWords.size(file.sought().get().size(file.alpha(), 0.8), rated ? "tasters" : "tastings")
+                    + ".");
         }
         sentences.add("Where there is no difference, it finds one with a chance of at most "
                 + TrialWords.chance(file.alpha()) + ".");

@@ -21,9 +21,11 @@ public final class TrialSheets {
             .plate div{border:1pt solid #000;padding:3mm 6mm;text-align:center;min-width:22mm}
             .code{font:bold 20pt/1.2 "Courier New",monospace;display:block}
             .box{display:inline-block;width:7mm;height:7mm;border:1pt solid #000;margin-top:2mm}
-            table{border-collapse:collapse;width:100%;font-size:10.5pt}
-            th,td{border:1pt solid #000;padding:2mm 1mm;text-align:center;vertical-align:bottom}
-            tbody th{font:bold 15pt "Courier New",monospace}
+            table{border-collapse:collapse}
+            th,td{border-bottom:.5pt solid #000;padding:1mm 3mm;text-align:center;vertical-align:middle}
+            thead th.code{display:table-cell;font-size:17pt;padding:1mm 2mm}
+            tbody th{font-weight:normal;text-align:left}
+            td .box{margin:0}
             .line{border-bottom:1pt solid #000;height:9mm}
             """;
 
@@ -88,7 +90,7 @@ public final class TrialSheets {
 
     private String rule() {
         if (design.request().protocol() instanceof RatingProtocol) {
-            return "Mark one box in each row.";
+            return "Mark one box in each column.";
         }
         return design.request().protocol() instanceof PreferenceProtocol
                 ? "Mark one box."
@@ -111,20 +113,21 @@ public final class TrialSheets {
         page.append("</div>\n");
     }
 
+    /** Words run down the side, so that they stay large whatever the number of samples. */
     private void scale(Sheet sheet) {
-        page.append("<table><thead><tr><th scope=\"col\">sample</th>");
-        List<String> words = RatingProtocol.words();
-        for (int i = 0; i < words.size(); i++) {
-            page.append("<th scope=\"col\">")
-                    .append(words.get(i))
-                    .append("<br>")
-                    .append(i + 1)
-                    .append("</th>");
+        page.append("<table><thead><tr><td></td>");
+        for (Serving serving : sheet.servings()) {
+            page.append("<th scope=\"col\" class=\"code\">").append(serving.code()).append("</th>");
         }
         page.append("</tr></thead><tbody>");
-        for (Serving serving : sheet.servings()) {
-            page.append("<tr><th scope=\"row\">").append(serving.code()).append("</th>");
-            for (int i = 0; i < words.size(); i++) {
+        List<String> words = RatingProtocol.words();
+        for (int i = words.size() - 1; i >= 0; i--) {
+            page.append("<tr><th scope=\"row\">")
+                    .append(i + 1)
+                    .append(" &nbsp; ")
+                    .append(words.get(i))
+                    .append("</th>");
+            for (int j = 0; j < sheet.servings().size(); j++) {
                 page.append("<td><span class=\"box\"></span></td>");
             }
             page.append("</tr>");

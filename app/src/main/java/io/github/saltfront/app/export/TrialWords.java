@@ -67,7 +67,8 @@ final class TrialWords {
     /** How many it takes, of what. */
     static String size(Optional<SampleSize> size, String unit) {
         if (size.isEmpty()) {
-            return "more than " + SampleSize.MOST + " " + unit + "; look for a larger effect or ask a more direct question";
+            return "more than " + SampleSize.MOST + " " + unit
+                    + "; look for a larger effect or ask a more direct question";
         }
         SampleSize found = size.get();
         if (found.first() == found.stable()) {

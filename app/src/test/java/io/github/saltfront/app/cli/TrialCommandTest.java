@@ -40,7 +40,8 @@ class TrialCommandTest {
         assertThat(text.indexOf("chance of")).isGreaterThan(text.indexOf("95 % interval"));
         assertThat(text).doesNotContain("NaN", "Infinity", "null", "significant", "p =");
         assertThat(text.lines()).allMatch(line -> line.length() <= 72);
-        JsonNode json = CommandRun.of("trial", "analyze", FOLDER + name + ".csv", "--json").json();
+        JsonNode json = CommandRun.of("trial", "analyze", FOLDER + name + ".csv", "--json")
+                .json();
         assertThat(json.get("schema").asString()).isEqualTo("saltfront.trial-analysis");
         assertThat(json.get("level").asDouble()).isCloseTo(0.95, within(1e-12));
     }
@@ -120,7 +121,8 @@ class TrialCommandTest {
 
     @Test
     void powerTellsTheStableNumber() {
-        CommandRun run = CommandRun.of("trial", "power", "--method", "triangle", "--can-tell", "30 %", "--power", "95 %");
+        CommandRun run =
+                CommandRun.of("trial", "power", "--method", "triangle", "--can-tell", "30 %", "--power", "95 %");
         // ISO 4120 Table A.3 (from memory): 66; from 73 on it holds
         assertThat(run.out().replaceAll("\\s+", " "))
                 .contains("it takes 73 tastings", "the first number that reaches it is 66");
@@ -173,7 +175,11 @@ class TrialCommandTest {
         Path file = folder.resolve("answers.csv");
         StringBuilder table = new StringBuilder("\uFEFFmethod;taster;right_code;answer_code\n");
         for (int i = 0; i < 12; i++) {
-            table.append("2-afc;").append(i).append(";1;").append(i < 10 ? 1 : 2).append('\n');
+            table.append("2-afc;")
+                    .append(i)
+                    .append(";1;")
+                    .append(i < 10 ? 1 : 2)
+                    .append('\n');
         }
         Files.writeString(file, table);
         CommandRun run = CommandRun.of("trial", "analyze", file.toString());
