@@ -16,6 +16,7 @@ import picocli.CommandLine.Spec;
             BrineCommand.class,
             LethalityCommand.class,
             CoolCommand.class,
+            TrialCommand.class,
             CatalogCommand.class,
             SchemaCommand.class,
         },
