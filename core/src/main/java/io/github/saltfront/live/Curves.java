@@ -95,7 +95,7 @@ final class Curves {
             double until,
             Executor executor) {
         CookStages stages = new CookStages(setup.request(), rule);
-        int few = Math.min(RESTED, draws.size());
+        int few = Math.min(draws.size(), Math.min(RESTED, Math.max(24, draws.size() / 4)));
         int[] chosen = IntStream.range(0, few).map(i -> i * draws.size() / few).toArray();
         List<Draw> some = Arrays.stream(chosen).mapToObj(draws::get).toList();
         DayEnsemble ensemble = ensemble(setup, some);
