@@ -11,14 +11,22 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
+import java.util.function.DoubleUnaryOperator;
 import java.util.function.IntToDoubleFunction;
 
-/** Reads answers off a weighted swarm at one moment, on a sample of it with equal weights. */
+/**
+ * Reads answers off a weighted swarm at one moment, on a sample of it with equal weights.
+ *
+ * @see "kitagawa1996 for the sample"
+ */
 final class Forecast {
     private static final int SAMPLE = 600;
 
     /** Members for integrals along the future of the probe. */
     private static final int FEW = 150;
+
+    /** Time before which the cook is told to get ready [s]. */
+    private static final double SOON = 300;
 
     /** Temperature difference for a tenfold kill [K]; the official tables lie between 5 and 6. */
     private static final double TENFOLD = 5.5;
@@ -57,7 +65,7 @@ final class Forecast {
         }
     }
 
-    /** Systematic resampling: one throw for all (Kitagawa 1996). */
+    /** Systematic resampling: one throw for all. */
     private static int[] resampled(double[] weights, double throwOf) {
         int[] chosen = new int[SAMPLE];
         double sum = 0;
@@ -92,22 +100,34 @@ final class Forecast {
 
     /** First time from now on at which the coldest spot is at a level [s], infinite if not within the horizon. */
     private double timeAt(int i, double level) {
-        if (level == Double.POSITIVE_INFINITY) {
-            return level;
-        }
+        return level == Double.POSITIVE_INFINITY ? level : timeAt(t -> core(i, t), level);
+    }
+
+    /** First time from now on at which a quantity is at a level [s], infinite if not within the horizon. */
+    private double timeAt(DoubleUnaryOperator quantity, double level) {
         double step = Math.max(1, swarm.curves().every());
-        double before = core(i, now);
+        double before = quantity.applyAsDouble(now);
         if (before >= level) {
             return now;
         }
         for (double t = now + step; t <= horizon + step; t += step) {
-            double value = core(i, t);
+            double value = quantity.applyAsDouble(t);
             if (value >= level) {
                 return t - step * (value - level) / (value - before);
             }
             before = value;
         }
         return Double.POSITIVE_INFINITY;
+    }
+
+    private double reading(int i, double time) {
+        ProbeFilter probe = filter.orElseThrow();
+        return probe.forecast(sample[i], time) + luck[i] * Math.sqrt(probe.varianceAhead(time));
+    }
+
+    /** Time until the core probe shows a temperature [s]. */
+    Spread timeToReading(double level) {
+        return spread(i -> timeAt(t -> reading(i, t), level) - now);
     }
 
     /** Time until the coldest spot is at a level [s]. */
@@ -127,19 +147,7 @@ final class Forecast {
     }
 
     private double holdTime(int i) {
-        double step = Math.max(1, swarm.curves().every());
-        double before = hold(i, now);
-        if (before >= 1) {
-            return now;
-        }
-        for (double t = now + step; t <= horizon; t += step) {
-            double value = hold(i, t);
-            if (value >= 1) {
-                return t - step * (value - 1) / (value - before);
-            }
-            before = value;
-        }
-        return Double.POSITIVE_INFINITY;
+        return timeAt(t -> hold(i, t), 1);
     }
 
     Outlook.Inferred inferred() {
@@ -156,7 +164,7 @@ final class Forecast {
         if (course.takenOut().isPresent()) {
             Spread zero = new Spread(0, 0, 0, 0, 0);
             return new Outlook.Pull(
-                    Outlook.Advice.OUT, zero, coreNow(), OptionalDouble.empty(), safeShareOut(), peakOut());
+                    Outlook.Advice.OUT, zero, coreNow(), OptionalDouble.empty(), safeShareOut(), 0, peakOut());
         }
         double[] left = new double[SAMPLE];
         int safe = 0;
@@ -165,6 +173,10 @@ final class Forecast {
             safe += timed ? (hold(i, now) >= 1 ? 1 : 0) : core(i, now) >= swarm.levels(sample[i]).safe() ? 1 : 0;
         }
         Spread timeLeft = Spread.of(left);
+        double[] safeLeft = new double[SAMPLE];
+        Arrays.setAll(
+                safeLeft,
+                i -> (timed ? holdTime(i) : timeAt(i, swarm.levels(sample[i]).safe())) - now);
         double share = (double) safe / SAMPLE;
         double then = now + Math.min(timeLeft.p50(), horizon - now);
         Spread coreThen = spread(i -> core(i, then));
@@ -172,7 +184,7 @@ final class Forecast {
                 ? OptionalDouble.of(spread(i -> filter.get().forecast(sample[i], then)).p50())
                 : OptionalDouble.empty();
         Spread peakIfNow = spread(i -> swarm.levels(sample[i]).peak(core(i, now)));
-        return new Outlook.Pull(advice(timeLeft, share), timeLeft, coreThen, probeThen, share, peakIfNow);
+        return new Outlook.Pull(advice(timeLeft, share), timeLeft, coreThen, probeThen, share, Spread.of(safeLeft).p95(), peakIfNow);
     }
 
     private static Outlook.Advice advice(Spread left, double safeShare) {
@@ -181,8 +193,6 @@ final class Forecast {
         }
         return left.p50() <= SOON ? Outlook.Advice.SOON : Outlook.Advice.WAIT;
     }
-
-    private static final double SOON = 300;
 
     private double safeShareOut() {
         double until = course.takenOut().orElse(now) + setup.rest();
@@ -267,7 +277,7 @@ final class Forecast {
 
     private double lowerBound(int i, double time) {
         ProbeFilter probe = filter.orElseThrow();
-        double reading = probe.forecast(sample[i], time) + luck[i] * Math.sqrt(probe.varianceAhead(time));
+        double reading = reading(i, time);
         double lag = MeasuredRecord.DEFAULT_RESPONSE_TIME;
         double cooling = Math.min(0, lag * (probe.forecast(sample[i], time + lag) - probe.forecast(sample[i], time)) / lag);
         return setup.probeError().lower(reading)
@@ -293,8 +303,7 @@ final class Forecast {
     }
 
     Spread probe(double time) {
-        ProbeFilter probe = filter.orElseThrow();
-        return spread(i -> probe.forecast(sample[i], time) + luck[i] * Math.sqrt(probe.varianceAhead(time)));
+        return spread(i -> reading(i, time));
     }
 
     private Spread spread(IntToDoubleFunction value) {

@@ -435,6 +435,19 @@ public final class LiveCook {
     }
 
     /**
+     * Returns the time in this course until the core probe shows a temperature, wherever its tip sits.
+     *
+     * @param temperature temperature [K]
+     * @param now present time since the start of the heat [s]
+     * @return time left [s]; empty without readings that count
+     */
+    public Optional<Spread> timeToReading(double temperature, double now) {
+        reweigh();
+        Optional<ProbeTrack> core = coreTrack();
+        return core.isEmpty() ? Optional.empty() : Optional.of(forecast(now, core).timeToReading(temperature));
+    }
+
+    /**
      * One moment of a fan of predictions.
      *
      * @param time time since the start of the heat [s]

@@ -67,6 +67,7 @@ public record Outlook(
      * @param coreThen temperature of the coldest spot then [K]
      * @param probeThen what the core probe shows then [K]; empty without readings that count
      * @param safeShareNow share of the ensemble that would meet the rule if it were taken out now [-]
+     * @param safeIn time until so many of the ensemble would meet the rule that it may come out [s]
      * @param peakIfNow highest temperature of the coldest spot if it were taken out now [K]
      */
     public record Pull(
@@ -75,6 +76,7 @@ public record Outlook(
             Spread coreThen,
             OptionalDouble probeThen,
             double safeShareNow,
+            double safeIn,
             Spread peakIfNow) {}
 
     /**

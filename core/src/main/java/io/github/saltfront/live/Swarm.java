@@ -17,7 +17,7 @@ import java.util.concurrent.Executor;
  * swarm and mixed with the prior so that no part of it is left out (population Monte Carlo; Cappe et al. 2004). The logarithm of
  * prior over proposal stays with each particle. Only dimensions for further probes are added later.
  *
- * @see "cappe2004"
+ * @see "cappe2004; compared with the ensemble smoother of emerick2013 in decision 0009"
  */
 final class Swarm {
     /** Share of a proposal that is the prior. */

@@ -6,10 +6,12 @@ import java.util.SplittableRandom;
 
 /**
  * A cook whose truth is one piece of the program's own model, drawn as the ensemble is but by another seed, with a probe of unknown
- * error at an unknown distance from the middle, noise and a display of a tenth of a degree.
+ * error at an unknown distance from the middle, noise, a drifting error of the model and a display of a tenth of a degree.
  */
 final class TwinCook {
     private static final double NOISE = 0.25;
+    private static final double DRIFT_STEP = 60;
+    private static final int DRIFT_POINTS = 1000;
 
     private final LiveSetup setup;
     private final Swarm truth;
@@ -17,6 +19,7 @@ final class TwinCook {
     private final double place;
     private final double every;
     private final SplittableRandom random;
+    private final double[] drift;
 
     private TwinCook(LiveSetup setup, Swarm truth, double error, double place, double every, SplittableRandom random) {
         this.setup = setup;
@@ -25,6 +28,7 @@ final class TwinCook {
         this.place = place;
         this.every = every;
         this.random = random;
+        drift = drift(random, Math.max(300, Math.min(2400, setup.longest() / 4)));
     }
 
     static TwinCook of(LiveSetup setup, long seed) {
@@ -60,14 +64,32 @@ final class TwinCook {
 
     double timeAtCore(double level) {
         double t = 0;
-        while (truth.core(0, t) < level && t < 1e6) {
+        while (core(t) < level && t < 1e6) {
             t += 1;
         }
         return t;
     }
 
     double core(double time) {
-        return truth.core(0, time);
+        return truth.core(0, time) + drift(time);
+    }
+
+    /** Error of the model, an Ornstein-Uhlenbeck process: no real piece is one of the ensemble. */
+    private double drift(double time) {
+        double position = time / DRIFT_STEP;
+        int k = Math.min(drift.length - 2, (int) position);
+        return drift[k] + (position - k) * (drift[k + 1] - drift[k]);
+    }
+
+    private static double[] drift(SplittableRandom random, double correlation) {
+        double[] drift = new double[DRIFT_POINTS];
+        double keep = Math.exp(-DRIFT_STEP / correlation);
+        drift[0] = ProbeFilter.DISCREPANCY * random.nextGaussian();
+        for (int k = 1; k < drift.length; k++) {
+            drift[k] = keep * drift[k - 1]
+                    + ProbeFilter.DISCREPANCY * Math.sqrt(1 - keep * keep) * random.nextGaussian();
+        }
+        return drift;
     }
 
     double above(double time) {
@@ -83,7 +105,7 @@ final class TwinCook {
     }
 
     Reading reading(double time) {
-        double shown = truth.temperature(0, time, place) + error + NOISE * random.nextGaussian();
+        double shown = truth.temperature(0, time, place) + drift(time) + error + NOISE * random.nextGaussian();
         double celsius = Math.rint((shown - zero()) * 10) / 10;
         return new Reading("core", Reading.Role.CORE, time, celsius + zero());
     }

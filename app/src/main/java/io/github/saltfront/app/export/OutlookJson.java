@@ -86,6 +86,7 @@ public final class OutlookJson {
         json.put("core_then_c", spread(pull.coreThen(), 1, CELSIUS));
         pull.probeThen().ifPresent(probe -> json.put("probe_then_c", Temperature.toCelsius(probe)));
         json.put("safe_share_now_pct", 100 * pull.safeShareNow());
+        put(json, "safe_in_min", pull.safeIn() / 60);
         json.put("peak_if_now_c", spread(pull.peakIfNow(), 1, CELSIUS));
         return json;
     }

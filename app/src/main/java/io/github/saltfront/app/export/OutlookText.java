@@ -38,12 +38,8 @@ public final class OutlookText {
     }
 
     private void head() {
-        text.append(String.format(
-                Locale.ROOT,
-                "%s, wished core %s, planned to come out at %s%n",
-                setup.meat().name(),
-                celsius(setup.wished()),
-                celsius(setup.pull())));
+        wrap(setup.meat().name());
+        wrap("wished core " + celsius(setup.wished()) + ", planned to come out at " + celsius(setup.pull()));
     }
 
     private void write(Outlook outlook) {
@@ -73,7 +69,11 @@ public final class OutlookText {
         if (pull.advice() == Outlook.Advice.OUT) {
             return;
         }
-        row("take out", pull.timeLeft().p50() <= 0 ? "now" : "in " + times(pull.timeLeft()));
+        row("take out", switch (pull.advice()) {
+            case NOW -> "now";
+            case NOT_SAFE_YET -> "in about " + duration(pull.safeIn()) + ", when 19 of 20 would meet the rule";
+            default -> "in " + times(pull.timeLeft());
+        });
         if (pull.probeThen().isPresent() && Double.isFinite(pull.timeLeft().p50())) {
             row("", "the probe then shows about " + celsius(pull.probeThen().getAsDouble()));
         }
