@@ -48,5 +48,4 @@ final class AirTrack {
         OptionalDouble level = level(lastChange);
         return level.isPresent() && readings.lastEntry().getValue() < level.getAsDouble() - DOOR;
     }
-
 }

@@ -35,8 +35,7 @@ final class Course {
     static Course of(LiveSetup setup, CookStages stages, List<CookEvent> events) {
         boolean turned = events.stream().anyMatch(CookEvent.Flipped.class::isInstance);
         List<Stretch> list = new ArrayList<>();
-        list.add(new Stretch(
-                0, medium(setup, setup.request().cook().setting()), false, turned ? 0 : TURNING));
+        list.add(new Stretch(0, medium(setup, setup.request().cook().setting()), false, turned ? 0 : TURNING));
         List<CookEvent> sorted = events.stream()
                 .sorted(Comparator.comparingDouble(CookEvent::time))
                 .toList();

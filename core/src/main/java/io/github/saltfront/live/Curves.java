@@ -80,9 +80,8 @@ final class Curves {
         StopRule stop = new StopRule(StopRule.Kind.CORE_ABOVE, Math.max(top, setup.pull() + 1));
         ensemble.run(i -> course.stages(draws.get(i), paces[i], until, stop), curves, executor);
         curves.forEach(MemberCurve::finish);
-        List<PullLevels> levels = course.takenOut().isPresent()
-                ? List.of()
-                : levels(setup, rule, course, draws, paces, until, executor);
+        List<PullLevels> levels =
+                course.takenOut().isPresent() ? List.of() : levels(setup, rule, course, draws, paces, until, executor);
         return new Curves(every, List.copyOf(curves), levels);
     }
 
@@ -107,8 +106,7 @@ final class Curves {
                     some.stream().map(draw -> new RestRecord()).toList();
             ensemble.run(
                     i -> {
-                        List<Stage> day = new ArrayList<>(
-                                course.stages(some.get(i), paces[chosen[i]], until, stop));
+                        List<Stage> day = new ArrayList<>(course.stages(some.get(i), paces[chosen[i]], until, stop));
                         day.add(stages.restStage().stage(some.get(i)));
                         return day;
                     },

@@ -170,7 +170,9 @@ final class Forecast {
         int safe = 0;
         for (int i = 0; i < SAMPLE; i++) {
             left[i] = pullTime(i, timed) - now;
-            safe += timed ? (hold(i, now) >= 1 ? 1 : 0) : core(i, now) >= swarm.levels(sample[i]).safe() ? 1 : 0;
+            safe += timed
+                    ? (hold(i, now) >= 1 ? 1 : 0)
+                    : core(i, now) >= swarm.levels(sample[i]).safe() ? 1 : 0;
         }
         Spread timeLeft = Spread.of(left);
         double[] safeLeft = new double[SAMPLE];
@@ -181,10 +183,18 @@ final class Forecast {
         double then = now + Math.min(timeLeft.p50(), horizon - now);
         Spread coreThen = spread(i -> core(i, then));
         OptionalDouble probeThen = filter.isPresent()
-                ? OptionalDouble.of(spread(i -> filter.get().forecast(sample[i], then)).p50())
+                ? OptionalDouble.of(
+                        spread(i -> filter.get().forecast(sample[i], then)).p50())
                 : OptionalDouble.empty();
         Spread peakIfNow = spread(i -> swarm.levels(sample[i]).peak(core(i, now)));
-        return new Outlook.Pull(advice(timeLeft, share), timeLeft, coreThen, probeThen, share, Spread.of(safeLeft).p95(), peakIfNow);
+        return new Outlook.Pull(
+                advice(timeLeft, share),
+                timeLeft,
+                coreThen,
+                probeThen,
+                share,
+                Spread.of(safeLeft).p95(),
+                peakIfNow);
     }
 
     private static Outlook.Advice advice(Spread left, double safeShare) {
@@ -218,13 +228,16 @@ final class Forecast {
     Outlook.Plate plate(Outlook.Pull pull) {
         boolean out = course.takenOut().isPresent();
         double then = now + Math.min(pull.timeLeft().p50(), horizon - now);
-        Spread peak = out ? pull.peakIfNow() : spread(i -> swarm.levels(sample[i]).peak(core(i, then)));
+        Spread peak =
+                out ? pull.peakIfNow() : spread(i -> swarm.levels(sample[i]).peak(core(i, then)));
         double served = out ? course.takenOut().getAsDouble() + setup.rest() : then;
         Spread loss = widened(
                 out
                         ? spread(i -> swarm.loss(sample[i], served))
                         : spread(i -> swarm.levels(sample[i]).loss(core(i, then))));
-        double timeToPeak = out ? 0 : spread(i -> swarm.levels(sample[i]).timeToPeak(core(i, then))).p50();
+        double timeToPeak = out
+                ? 0
+                : spread(i -> swarm.levels(sample[i]).timeToPeak(core(i, then))).p50();
         double resting = out ? Math.max(0, served - now) : setup.rest();
         Spread servedIn = pull.timeLeft().scaled(1, resting);
         OptionalDouble behind = setup.serveAt().isPresent()
@@ -250,7 +263,9 @@ final class Forecast {
         if (shown) {
             return Optional.of(new Spread(0, 0, 0, 0, 0));
         }
-        if (filter.isEmpty() || !setup.probeError().isKnown() || !setup.placement().isKnown()) {
+        if (filter.isEmpty()
+                || !setup.probeError().isKnown()
+                || !setup.placement().isKnown()) {
             return Optional.empty();
         }
         HoldTable table = setup.rule().holdTable();
@@ -279,22 +294,21 @@ final class Forecast {
         ProbeFilter probe = filter.orElseThrow();
         double reading = reading(i, time);
         double lag = MeasuredRecord.DEFAULT_RESPONSE_TIME;
-        double cooling = Math.min(0, lag * (probe.forecast(sample[i], time + lag) - probe.forecast(sample[i], time)) / lag);
-        return setup.probeError().lower(reading)
-                - setup.placement().deduction().orElse(0)
-                + cooling;
+        double cooling =
+                Math.min(0, lag * (probe.forecast(sample[i], time + lag) - probe.forecast(sample[i], time)) / lag);
+        return setup.probeError().lower(reading) - setup.placement().deduction().orElse(0) + cooling;
     }
 
     Spread ovenError() {
         Appliance appliance = setup.request().cook().appliance();
         int dimension = LuckSpace.SIMULATED.indexOf(Uncertainty.SETTING);
-        return spread(
-                i -> swarm.variate(dimension, sample[i]) / Draw.NINETY_FIVE * appliance.setPointError());
+        return spread(i -> swarm.variate(dimension, sample[i]) / Draw.NINETY_FIVE * appliance.setPointError());
     }
 
     /** Median rise of the coldest spot over a time from now [K]. */
     double rise(double seconds) {
-        return spread(i -> swarm.core(sample[i], now + seconds) - swarm.core(sample[i], now)).p50();
+        return spread(i -> swarm.core(sample[i], now + seconds) - swarm.core(sample[i], now))
+                .p50();
     }
 
     /** Core and probe to be expected at a time. */

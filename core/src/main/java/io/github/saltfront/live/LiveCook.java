@@ -1,13 +1,16 @@
 package io.github.saltfront.live;
 
+import io.github.saltfront.catalog.Appliance;
 import io.github.saltfront.plan.CookStages;
 import io.github.saltfront.plan.Draw;
 import io.github.saltfront.plan.Uncertainty;
 import io.github.saltfront.units.Checks;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Executor;
@@ -40,6 +43,9 @@ public final class LiveCook {
 
     private static final int MOST_ROUNDS = 3;
 
+    /** Largest factor on the error of the model [-]. */
+    private static final double MOST_DOUBT = 16;
+
     private final LiveSetup setup;
     private final CookStages stages;
     private final int members;
@@ -55,6 +61,7 @@ public final class LiveCook {
     private Swarm swarm;
     private double until;
     private double newest;
+    private double doubt = 1;
     private int beside;
     private long weighedBin = Long.MIN_VALUE;
     private double[] weights = new double[0];
@@ -165,13 +172,11 @@ public final class LiveCook {
      */
     public ReadingState state(String probe, double time) {
         ProbeTrack track = tracks.get(probe);
-        return track == null
-                ? ReadingState.NOT_IN_MEAT
-                : track.states().getOrDefault(time, ReadingState.NOT_IN_MEAT);
+        return track == null ? ReadingState.NOT_IN_MEAT : track.states().getOrDefault(time, ReadingState.NOT_IN_MEAT);
     }
 
     private void process(ProbeTrack track, double time, double temperature) {
-        ProbeFilter filter = filters.computeIfAbsent(track.probe(), name -> track.restart(swarm, correlation));
+        ProbeFilter filter = filters.computeIfAbsent(track.probe(), name -> track.restart(swarm, correlation, doubt));
         long number = (long) Math.floor(time / bin);
         if (number != weighedBin) {
             reweigh();
@@ -187,10 +192,10 @@ public final class LiveCook {
         reweigh();
         List<Kept> all = new ArrayList<>();
         for (ProbeTrack track : tracks.values()) {
-            filters.put(track.probe(), track.restart(swarm, correlation));
+            filters.put(track.probe(), track.restart(swarm, correlation, doubt));
             track.raw().forEach((time, temperature) -> all.add(new Kept(track, time, temperature)));
         }
-        all.sort(java.util.Comparator.comparingDouble(Kept::time));
+        all.sort(Comparator.comparingDouble(Kept::time));
         all.forEach(kept -> process(kept.track, kept.time, kept.temperature));
     }
 
@@ -216,7 +221,7 @@ public final class LiveCook {
     }
 
     private OptionalDouble airLevel() {
-        boolean inAir = setup.request().cook().appliance().medium() == io.github.saltfront.catalog.Appliance.Medium.AIR;
+        boolean inAir = setup.request().cook().appliance().medium() == Appliance.Medium.AIR;
         return inAir && course.takenOut().isEmpty() ? air.level(lastChange()) : OptionalDouble.empty();
     }
 
@@ -275,7 +280,9 @@ public final class LiveCook {
     }
 
     /**
-     * Draws and simulates a new ensemble around what the readings left likely, until enough members carry the weight.
+     * Draws and simulates a new ensemble around what the readings left likely, until enough members carry the weight. If they
+     * do not after some rounds, the readings lie outside of what the model can do: then its own error is taken for larger, until
+     * enough members explain them; the intervals widen, and the cook is told.
      *
      * @param executor where to run parts of the simulation
      */
@@ -288,6 +295,11 @@ public final class LiveCook {
             if (!isDepleted(weights)) {
                 return;
             }
+        }
+        while (isDepleted(weights) && doubt < MOST_DOUBT) {
+            doubt *= 1.5;
+            replay();
+            reweigh();
         }
     }
 
@@ -350,7 +362,7 @@ public final class LiveCook {
         ProbeTrack track = tracks.get(probe);
         Checks.require(
                 track != null, "no probe in the meat is named \"" + probe + "\"; there are " + tracks.keySet() + ".");
-        return java.util.Objects.requireNonNull(track);
+        return Objects.requireNonNull(track);
     }
 
     /**
@@ -375,7 +387,7 @@ public final class LiveCook {
         warnings.safety(measured);
         warnings.comeUp(inferred, now);
         tracks.values().forEach(track -> warnings.probe(track, now));
-        warnings.mismatch(shocks);
+        warnings.mismatch(shocks, doubt);
         warnings.door(air.doorSeen(lastChange()) && phase == Outlook.Phase.HEAT);
         if (phase == Outlook.Phase.HEAT) {
             warnings.oven(oven);
@@ -444,7 +456,9 @@ public final class LiveCook {
     public Optional<Spread> timeToReading(double temperature, double now) {
         reweigh();
         Optional<ProbeTrack> core = coreTrack();
-        return core.isEmpty() ? Optional.empty() : Optional.of(forecast(now, core).timeToReading(temperature));
+        return core.isEmpty()
+                ? Optional.empty()
+                : Optional.of(forecast(now, core).timeToReading(temperature));
     }
 
     /**
@@ -473,7 +487,9 @@ public final class LiveCook {
         for (int i = 0; i < points; i++) {
             double time = now + ahead * i / (points - 1);
             fan.add(new FanPoint(
-                    time, forecast.core(time), core.isPresent() ? Optional.of(forecast.probe(time)) : Optional.empty()));
+                    time,
+                    forecast.core(time),
+                    core.isPresent() ? Optional.of(forecast.probe(time)) : Optional.empty()));
         }
         return List.copyOf(fan);
     }

@@ -50,8 +50,7 @@ public record LiveSetup(
     public static LiveSetup of(Plan plan) {
         Request request = plan.request();
         Plan.CookPlan cook = plan.cooking();
-        boolean ahead = plan.salting().treatment().isSoak()
-                || plan.salting().treatment() == Request.Treatment.DRY_SALT;
+        boolean ahead = plan.salting().treatment().isSoak() || plan.salting().treatment() == Request.Treatment.DRY_SALT;
         return new LiveSetup(
                 request,
                 salted(request.food().meat(), plan.result().rawMeanSalt().median()),

@@ -53,7 +53,8 @@ final class LiveWarnings {
         } else if (track.spot() > 0) {
             add(
                     Kind.PROBE,
-                    name + " seems to sit in another spot than before. Nobody vouches for that spot, so from there on its"
+                    name
+                            + " seems to sit in another spot than before. Nobody vouches for that spot, so from there on its"
                             + " readings show no hold.");
         }
         if (track.startDiffers()) {
@@ -73,12 +74,12 @@ final class LiveWarnings {
         }
     }
 
-    void mismatch(int shocks) {
-        if (shocks >= 3) {
+    void mismatch(int shocks, double doubt) {
+        if (shocks >= 3 || doubt > 2) {
             add(
                     Kind.MISMATCH,
                     "The readings do not follow what was told of this cook, so the intervals are wider. Was the setting"
-                            + " changed, the door left open, or the piece taken out? Tell it here.");
+                            + " changed, the door left open, the piece taken out, or is the tip near a hot tray? Tell it here.");
         }
     }
 
@@ -118,7 +119,9 @@ final class LiveWarnings {
     }
 
     void stalled(double rise, Outlook.Pull pull) {
-        if (pull.advice() == Outlook.Advice.WAIT && rise < STALL && pull.timeLeft().p50() > STALL_TIME) {
+        if (pull.advice() == Outlook.Advice.WAIT
+                && rise < STALL
+                && pull.timeLeft().p50() > STALL_TIME) {
             add(
                     Kind.STALLED,
                     "The temperature hardly rises: the surface dries and cools the meat. A hotter setting or a wrap helps.");
@@ -141,9 +144,7 @@ final class LiveWarnings {
         }
         double behind = plate.behind().getAsDouble();
         if (behind > LATE) {
-            String what = phase == Outlook.Phase.HEAT
-                    ? "Raise the setting, or tell your guests."
-                    : "Tell your guests.";
+            String what = phase == Outlook.Phase.HEAT ? "Raise the setting, or tell your guests." : "Tell your guests.";
             add(
                     Kind.LATE,
                     behind == Double.POSITIVE_INFINITY
@@ -165,8 +166,6 @@ final class LiveWarnings {
     }
 
     List<LiveWarning> list() {
-        return found.stream()
-                .sorted(Comparator.comparing(LiveWarning::kind))
-                .toList();
+        return found.stream().sorted(Comparator.comparing(LiveWarning::kind)).toList();
     }
 }

@@ -1,5 +1,6 @@
 package io.github.saltfront.live;
 
+import io.github.saltfront.plan.CookStages;
 import io.github.saltfront.plan.Draw;
 import io.github.saltfront.plan.Uncertainty;
 import io.github.saltfront.quality.Band;
@@ -36,7 +37,7 @@ final class LuckSpace {
     private static final double PACE_SPREAD = 0.05;
 
     /** Error of a kitchen thermometer that was not checked, 5th to 95th percentile [K]; estimate, as in a plan. */
-    private static final Band PROBE_ERROR = io.github.saltfront.plan.CookStages.PROBE;
+    private static final Band PROBE_ERROR = CookStages.PROBE;
 
     /** Distance of a tip from the coldest spot as a share of the half thickness: median, and its logarithmic spread; estimate. */
     private static final double DISTANCE = 0.15;

@@ -29,7 +29,8 @@ public record MeasuredHold(MeasuredVerdict verdict, Lethality lethality, double 
         List<MeasuredRecord> runs = new ArrayList<>();
         int from = 0;
         for (int i = 1; i <= readings.size(); i++) {
-            if (i == readings.size() || readings.get(i).run() != readings.get(from).run()) {
+            if (i == readings.size()
+                    || readings.get(i).run() != readings.get(from).run()) {
                 runs.add(record(readings.subList(from, i), setup));
                 from = i;
             }
@@ -52,9 +53,7 @@ public record MeasuredHold(MeasuredVerdict verdict, Lethality lethality, double 
         MeasuredRecord last = runs.get(runs.size() - 1);
         double[] running = last.runningShare(rule.holdTable());
         return Optional.of(new MeasuredHold(
-                spoiled ? whole : rule.judge(best),
-                best.lethality(rule.holdTable()),
-                running[running.length - 1]));
+                spoiled ? whole : rule.judge(best), best.lethality(rule.holdTable()), running[running.length - 1]));
     }
 
     private static MeasuredRecord record(List<ProbeTrack.Accepted> readings, LiveSetup setup) {

@@ -100,12 +100,7 @@ public record Outlook(
      * @param behind how far that is behind the time to serve, early if negative [s]; empty without such a time
      */
     public record Plate(
-            Spread peak,
-            double timeToPeak,
-            double rest,
-            Spread massLoss,
-            Spread servedIn,
-            OptionalDouble behind) {}
+            Spread peak, double timeToPeak, double rest, Spread massLoss, Spread servedIn, OptionalDouble behind) {}
 
     /**
      * How well the readings are explained.

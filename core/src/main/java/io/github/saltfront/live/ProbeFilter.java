@@ -27,14 +27,15 @@ final class ProbeFilter {
     private final Swarm swarm;
     private final double bin;
     private final double correlation;
+    private final double stationary;
     private final double[] error;
     private final double[] place;
     private final double[] committed;
     private final double[] committedMean;
     private final double[] current;
     private final double[] currentMean;
-    private double committedVariance = DISCREPANCY * DISCREPANCY;
-    private double currentVariance = committedVariance;
+    private double committedVariance;
+    private double currentVariance;
     private double committedTime = Double.NaN;
     private long openBin = Long.MIN_VALUE;
     private double openTime;
@@ -45,10 +46,18 @@ final class ProbeFilter {
     private boolean stale;
     private int shocks;
 
-    ProbeFilter(Swarm swarm, int errorDimension, int placeDimension, double bin, double correlation) {
+    /**
+     * Creates a filter that has seen nothing.
+     *
+     * @param doubt factor on the drifting error of the model [-], 1 unless the readings lie outside of what it can do
+     */
+    ProbeFilter(Swarm swarm, int errorDimension, int placeDimension, double bin, double correlation, double doubt) {
         this.swarm = swarm;
         this.bin = Checks.requirePositive("length of a bin", bin, "s");
         this.correlation = Checks.requirePositive("correlation time", correlation, "s");
+        stationary = Math.pow(DISCREPANCY * doubt, 2);
+        committedVariance = stationary;
+        currentVariance = stationary;
         int n = swarm.count();
         error = new double[n];
         place = new double[n];
@@ -129,7 +138,7 @@ final class ProbeFilter {
     }
 
     private double predictedVariance(double decay) {
-        return committedVariance * decay * decay + DISCREPANCY * DISCREPANCY * (1 - decay * decay);
+        return committedVariance * decay * decay + stationary * (1 - decay * decay);
     }
 
     private void commit() {
@@ -173,7 +182,7 @@ final class ProbeFilter {
         update();
         double decay = decayAhead(time);
         double now = openCount > 0 ? currentVariance : committedVariance;
-        return now * decay * decay + DISCREPANCY * DISCREPANCY * (1 - decay * decay);
+        return now * decay * decay + stationary * (1 - decay * decay);
     }
 
     private double mean(int particle) {

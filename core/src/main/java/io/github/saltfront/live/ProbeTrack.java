@@ -83,7 +83,7 @@ final class ProbeTrack {
     }
 
     /** Makes a filter with nothing absorbed, in a swarm that may lack the dimensions of this probe. */
-    ProbeFilter restart(Swarm swarm, double correlation) {
+    ProbeFilter restart(Swarm swarm, double correlation, double doubt) {
         if (errorDimension < 0) {
             errorDimension = swarm.addDimension();
             placeDimensions.add(swarm.addDimension());
@@ -97,7 +97,7 @@ final class ProbeTrack {
         suspended = false;
         startDiffers = false;
         bandBin = Long.MIN_VALUE;
-        return new ProbeFilter(swarm, errorDimension, placeDimensions.get(0), bin, correlation);
+        return new ProbeFilter(swarm, errorDimension, placeDimensions.get(0), bin, correlation, doubt);
     }
 
     /** Judges the next reading in time and hands it to the filter if it counts. */
@@ -183,8 +183,7 @@ final class ProbeTrack {
             from--;
         }
         int count = pending.size() - from;
-        return count >= SETTLED_READINGS
-                && pending.get(pending.size() - 1)[0] - pending.get(from)[0] >= SETTLED_TIME;
+        return count >= SETTLED_READINGS && pending.get(pending.size() - 1)[0] - pending.get(from)[0] >= SETTLED_TIME;
     }
 
     /** Between the middle and a face of what the swarm expects, with some room. */
@@ -219,9 +218,7 @@ final class ProbeTrack {
             bandEnd = filter.band((number + 1) * bin, weights);
         }
         double share = time / bin - number;
-        return new double[] {
-            bandStart[0] + share * (bandEnd[0] - bandStart[0]), Math.max(bandStart[1], bandEnd[1])
-        };
+        return new double[] {bandStart[0] + share * (bandEnd[0] - bandStart[0]), Math.max(bandStart[1], bandEnd[1])};
     }
 
     List<Accepted> accepted() {

@@ -19,7 +19,8 @@ final class PullLevels {
     private static final double LEAST_KILL = 1e-12;
 
     /** Where no level is reached at all, nothing is known of kill and carry-over. */
-    private static final List<double[]> NOTHING = List.of(new double[] {200, 0, 0, -30, 0, 0}, new double[] {600, 0, 0, -30, 0, 0});
+    private static final List<double[]> NOTHING =
+            List.of(new double[] {200, 0, 0, -30, 0, 0}, new double[] {600, 0, 0, -30, 0, 0});
 
     private final double[] core;
     private final double[] carry;
@@ -51,8 +52,7 @@ final class PullLevels {
                 double core, List<RestRecord> records, List<Draw> draws, LiveSetup setup, ConsumerMinimum minimum) {
             List<double[]> luck = new ArrayList<>();
             List<double[]> results = new ArrayList<>();
-            double lowered =
-                    minimum.temperature() - setup.correction().safeDifference();
+            double lowered = minimum.temperature() - setup.correction().safeDifference();
             for (int i = 0; i < records.size(); i++) {
                 RestRecord record = records.get(i);
                 if (record.isReached()) {

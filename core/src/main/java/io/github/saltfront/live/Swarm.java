@@ -93,9 +93,7 @@ final class Swarm {
             double[] row = new double[scene.particles()];
             for (int p = 0; p < row.length; p++) {
                 row[p] = d < scene.simulatedDimensions()
-                        ? p % scene.hands == 0
-                                ? NormalDistribution.quantile(cube.get(p / scene.hands, d))
-                                : row[p - 1]
+                        ? p % scene.hands == 0 ? NormalDistribution.quantile(cube.get(p / scene.hands, d)) : row[p - 1]
                         : random.nextGaussian();
             }
             variates.add(row);

@@ -126,7 +126,12 @@ public final class DayEnsemble {
      */
     public List<MemberDay> run(List<StageFor> stages, Executor executor) {
         List<MemberDay> days = draws.stream().map(draw -> new MemberDay()).toList();
-        run(member -> stages.stream().map(stage -> stage.stage(draws.get(member))).toList(), days, executor);
+        run(
+                member -> stages.stream()
+                        .map(stage -> stage.stage(draws.get(member)))
+                        .toList(),
+                days,
+                executor);
         return days;
     }
 
@@ -225,7 +230,8 @@ public final class DayEnsemble {
             }
             before = inputs;
             solver.run(
-                    inputs, (s, member, start, end) -> recorders.get(part.get(member)).step(s, member, start, end));
+                    inputs,
+                    (s, member, start, end) -> recorders.get(part.get(member)).step(s, member, start, end));
             for (int i = 0; i < part.size(); i++) {
                 recorders.get(part.get(i)).endStage(solver, i);
             }

@@ -6,6 +6,7 @@ import io.github.saltfront.safety.DeclaredProbeError;
 import io.github.saltfront.safety.Placement;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The interval closes on the truth, and what is measured stays apart from what is inferred. */
@@ -18,6 +19,7 @@ class LiveCookTest {
      * and p = 0.9: below 32 (80 %) or above 39 (98 %) it comes with a probability of 3 %.
      */
     @Test
+    @Tag("slow")
     void ninetyPercentIntervalsHoldTheTruePullTimeHalfWay() {
         LiveCook start = LiveCook.start(Cooks.breast(), MEMBERS, 1, Runnable::run);
         int held = 0;
@@ -89,7 +91,9 @@ class LiveCookTest {
         assertThat(outlook.phase()).isEqualTo(Outlook.Phase.REST);
         assertThat(outlook.pull().advice()).isEqualTo(Outlook.Advice.OUT);
         // within the 90 % interval and the noise of the probe
-        assertThat(peak).isBetween(outlook.plate().peak().p05() - 1, outlook.plate().peak().p95() + 1);
+        assertThat(peak)
+                .isBetween(
+                        outlook.plate().peak().p05() - 1, outlook.plate().peak().p95() + 1);
     }
 
     @Test

@@ -86,8 +86,8 @@ final class TwinCook {
         double keep = Math.exp(-DRIFT_STEP / correlation);
         drift[0] = ProbeFilter.DISCREPANCY * random.nextGaussian();
         for (int k = 1; k < drift.length; k++) {
-            drift[k] = keep * drift[k - 1]
-                    + ProbeFilter.DISCREPANCY * Math.sqrt(1 - keep * keep) * random.nextGaussian();
+            drift[k] =
+                    keep * drift[k - 1] + ProbeFilter.DISCREPANCY * Math.sqrt(1 - keep * keep) * random.nextGaussian();
         }
         return drift;
     }

@@ -27,6 +27,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -35,6 +36,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * place of the tip are not printed: lean steak, a fan oven and a tip of unknown place are assumed. What must hold is that the 90 %
  * interval of the time until the same tip shows 65 °C, given what was read so far, holds the measured time.
  */
+@Tag("slow")
 class FollowedBeefTest {
     private static final double END = Temperature.fromCelsius(65);
 
@@ -45,7 +47,10 @@ class FollowedBeefTest {
         List<Reading> readings = readings(piece);
         double end = readings.get(readings.size() - 1).time();
         LiveCook cook = LiveCook.start(
-                setup(new Shape.Box(length, width, thickness), mass, readings.get(0).temperature()),
+                setup(
+                        new Shape.Box(length, width, thickness),
+                        mass,
+                        readings.get(0).temperature()),
                 150,
                 1,
                 Runnable::run);

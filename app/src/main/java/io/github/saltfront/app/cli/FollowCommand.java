@@ -62,13 +62,18 @@ final class FollowCommand implements Callable<Integer> {
     @Parameters(index = "1", paramLabel = "LOG.csv", description = "Log of the thermometer: a time column and probes.")
     private Path log = Path.of("");
 
-    @Option(names = "--at", paramLabel = "TIME", description = "Look ahead from this time, e.g. 40min; may be repeated.")
+    @Option(
+            names = "--at",
+            paramLabel = "TIME",
+            description = "Look ahead from this time, e.g. 40min; may be repeated.")
     private List<String> at = List.of();
 
     @Option(names = "--every", paramLabel = "TIME", description = "Look ahead at regular times, e.g. 10min.")
     private Optional<String> every = Optional.empty();
 
-    @Option(names = "--probe", description = "Column of the probe in the meat. Default: the lowest of all at each time.")
+    @Option(
+            names = "--probe",
+            description = "Column of the probe in the meat. Default: the lowest of all at each time.")
     private Optional<String> probe = Optional.empty();
 
     @Option(names = "--air", description = "Column of the probe in the air of the oven, if there is one.")
@@ -90,7 +95,9 @@ final class FollowCommand implements Callable<Integer> {
     @Option(names = "--serve-in", paramLabel = "TIME", description = "When it is to be served, e.g. 90min.")
     private Optional<String> serveIn = Optional.empty();
 
-    @Option(names = "--probe-error", description = "Largest error of the thermometer [°C], if it was checked, e.g. 0.5.")
+    @Option(
+            names = "--probe-error",
+            description = "Largest error of the thermometer [°C], if it was checked, e.g. 0.5.")
     private Optional<String> probeError = Optional.empty();
 
     @Option(
@@ -136,7 +143,10 @@ final class FollowCommand implements Callable<Integer> {
             threads.shutdownNow();
         }
         line.getOut()
-                .print(json ? Json.text(OutlookJson.of(setup, outlooks, Version.text())) : OutlookText.of(setup, outlooks));
+                .print(
+                        json
+                                ? Json.text(OutlookJson.of(setup, outlooks, Version.text()))
+                                : OutlookText.of(setup, outlooks));
         line.getOut().flush();
         return 0;
     }
@@ -180,7 +190,8 @@ final class FollowCommand implements Callable<Integer> {
     }
 
     private List<Double> moments(List<Reading> readings) {
-        double last = Math.max(0, readings.stream().mapToDouble(Reading::time).max().orElse(0));
+        double last =
+                Math.max(0, readings.stream().mapToDouble(Reading::time).max().orElse(0));
         List<Double> moments = new ArrayList<>();
         at.forEach(text -> moments.add(time("--at", text)));
         if (every.isPresent()) {

@@ -26,7 +26,10 @@ final class FollowEvents {
     @Option(names = "--flipped", paramLabel = "TIME", description = "The piece was turned over; may be repeated.")
     private List<String> flips = List.of();
 
-    @Option(names = "--moved", paramLabel = "TIME", description = "The probe was put into another spot; may be repeated.")
+    @Option(
+            names = "--moved",
+            paramLabel = "TIME",
+            description = "The probe was put into another spot; may be repeated.")
     private List<String> moves = List.of();
 
     @Option(names = "--taken-out", paramLabel = "TIME", description = "When the piece was taken out of the heat.")
@@ -61,8 +64,8 @@ final class FollowEvents {
     private static String[] parts(String option, String text) {
         String[] parts = text.split("=", 2);
         if (parts.length != 2) {
-            throw new IllegalArgumentException(
-                    option + ": got \"" + text + "\", expected a time, an equals sign and a value, such as 40min=150C.");
+            throw new IllegalArgumentException(option + ": got \"" + text
+                    + "\", expected a time, an equals sign and a value, such as 40min=150C.");
         }
         return parts;
     }

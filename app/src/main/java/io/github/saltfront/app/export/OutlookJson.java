@@ -108,7 +108,9 @@ public final class OutlookJson {
         json.put("headline", measured.verdict().headline());
         json.put("reasons", measured.verdict().reasons());
         json.put("note", measured.verdict().kitchenNote());
-        json.put("hold_share_pct", Math.min(100, Math.floor(100 * measured.lethality().share())));
+        json.put(
+                "hold_share_pct",
+                Math.min(100, Math.floor(100 * measured.lethality().share())));
         outlook.measuredTimeLeft().ifPresent(left -> json.put("hold_time_left_min", spread(left, MINUTE, 0)));
         return json;
     }

@@ -52,28 +52,34 @@ public final class OutlookText {
             text.append(TextLayout.wrapped(warning.text(), "  ! ", "    "));
         }
         if (outlook.quality().leftOut() > 0) {
-            row("readings", outlook.quality().used() + " count, " + outlook.quality().leftOut() + " are left out");
+            row(
+                    "readings",
+                    outlook.quality().used() + " count, " + outlook.quality().leftOut() + " are left out");
         }
     }
 
     private void pull(Outlook.Pull pull) {
-        row("now", switch (pull.advice()) {
-            case WAIT -> "Leave it in.";
-            case SOON -> "Get ready: it comes out within 5 min.";
-            case NOW -> "Take it out now: carry-over does the rest.";
-            case NOT_SAFE_YET ->
-                "Leave it in: the wish is reached, but the rule would be met for only "
-                        + Math.round(100 * pull.safeShareNow()) + " % of the ensemble.";
-            case OUT -> "It is out and rests.";
-        });
+        row(
+                "now",
+                switch (pull.advice()) {
+                    case WAIT -> "Leave it in.";
+                    case SOON -> "Get ready: it comes out within 5 min.";
+                    case NOW -> "Take it out now: carry-over does the rest.";
+                    case NOT_SAFE_YET ->
+                        "Leave it in: the wish is reached, but the rule would be met for only "
+                                + Math.round(100 * pull.safeShareNow()) + " % of the ensemble.";
+                    case OUT -> "It is out and rests.";
+                });
         if (pull.advice() == Outlook.Advice.OUT) {
             return;
         }
-        row("take out", switch (pull.advice()) {
-            case NOW -> "now";
-            case NOT_SAFE_YET -> "in about " + duration(pull.safeIn()) + ", when 19 of 20 would meet the rule";
-            default -> "in " + times(pull.timeLeft());
-        });
+        row(
+                "take out",
+                switch (pull.advice()) {
+                    case NOW -> "now";
+                    case NOT_SAFE_YET -> "in about " + duration(pull.safeIn()) + ", when 19 of 20 would meet the rule";
+                    default -> "in " + times(pull.timeLeft());
+                });
         if (pull.probeThen().isPresent() && Double.isFinite(pull.timeLeft().p50())) {
             row("", "the probe then shows about " + celsius(pull.probeThen().getAsDouble()));
         }
@@ -157,10 +163,7 @@ public final class OutlookText {
 
     private static String celsius(double kelvin) {
         return String.format(
-                Locale.ROOT,
-                "%.1f °C (%.0f °F)",
-                Temperature.toCelsius(kelvin),
-                Temperature.toFahrenheit(kelvin));
+                Locale.ROOT, "%.1f °C (%.0f °F)", Temperature.toCelsius(kelvin), Temperature.toFahrenheit(kelvin));
     }
 
     private void row(String name, String value) {
