@@ -10,18 +10,18 @@ import io.github.saltfront.transport.Stage;
 import io.github.saltfront.transport.StopRule;
 
 /** The stages from the refrigerator to the plate: heat until the thermometer shows the pull temperature, then rest. */
-final class CookStages {
+public final class CookStages {
     /** Kind of the heating stage. */
-    static final String HEAT = "heat";
+    public static final String HEAT = "heat";
 
     /** Kind of the resting stage. */
-    static final String REST = "rest";
+    public static final String REST = "rest";
 
     /** Longest heating [s]. */
     static final double LONGEST_HEAT = 24 * 3600;
 
     /** Error of a kitchen thermometer checked in ice water, 5th to 95th percentile [K]; estimate. */
-    static final Band PROBE = new Band(-0.7, 0, 0.7);
+    public static final Band PROBE = new Band(-0.7, 0, 0.7);
 
     private static final double MINUTE = 60;
 
@@ -30,7 +30,13 @@ final class CookStages {
     private final CookingMedium restMedium;
     private final double rest;
 
-    CookStages(Request request, SafetyRule rule) {
+    /**
+     * Lays out the stages.
+     *
+     * @param request the request
+     * @param rule what is required, for the rest that belongs to the consumer minimum
+     */
+    public CookStages(Request request, SafetyRule rule) {
         this.request = request;
         double pressure = StandardAtmosphere.pressure(request.cook().altitude());
         boolean skin = request.food().meat().hasSkin();
@@ -49,13 +55,13 @@ final class CookStages {
         return pieceMass < 1.5 ? 10 * MINUTE : pieceMass < 4 ? 15 * MINUTE : 20 * MINUTE;
     }
 
-    /** Rest before serving [s]. */
-    double rest() {
+    /** Returns the rest before serving [s]. */
+    public double rest() {
         return rest;
     }
 
-    /** Whether the medium is held so near the wished core that time, not temperature, ends the cook. */
-    boolean isBath() {
+    /** Returns whether the medium is held so near the wished core that time, not temperature, ends the cook. */
+    public boolean isBath() {
         return request.cook().appliance().medium() == Appliance.Medium.LIQUID
                 && request.cook().appliance().id().equals("water-bath");
     }
@@ -76,8 +82,13 @@ final class CookStages {
         };
     }
 
-    /** Rest on the bench. */
-    DayEnsemble.StageFor restStage() {
+    /** Returns the air of the bench on which it rests. */
+    public CookingMedium restMedium() {
+        return restMedium;
+    }
+
+    /** Returns the rest on the bench. */
+    public DayEnsemble.StageFor restStage() {
         return draw -> new Stage(REST, restMedium.faces(draw, true), SaltExchange.NONE, rest, StopRule.NEVER);
     }
 }

@@ -7,7 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 
 /** What became of one member of an ensemble: the ends of its stages and the histories of core and surface temperature and of salt. */
-public final class MemberDay {
+public final class MemberDay implements DayEnsemble.DayRecorder {
     /** Depth of the outer layer whose salt is reported [m]. */
     public static final double OUTER_DEPTH = 0.005;
 
@@ -48,11 +48,13 @@ public final class MemberDay {
     private String kind = "";
     private double begin;
 
-    void beginStage(String stageKind) {
+    @Override
+    public void beginStage(String stageKind) {
         kind = stageKind;
     }
 
-    void step(LayerSolver solver, int member, double start, double end) {
+    @Override
+    public void step(LayerSolver solver, int member, double start, double end) {
         if (steps.isEmpty()) {
             steps.add(state(solver, member, begin + start, 0));
         }
@@ -69,7 +71,8 @@ public final class MemberDay {
         };
     }
 
-    void endStage(LayerSolver solver, int member) {
+    @Override
+    public void endStage(LayerSolver solver, int member) {
         double end = begin + solver.stageTime(member);
         ends.add(new StageEnd(
                 kind,

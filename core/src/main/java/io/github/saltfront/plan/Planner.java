@@ -36,7 +36,7 @@ public final class Planner {
     static final int SEARCH_MEMBERS = 20;
 
     /** Share of the ensemble that must meet the official requirement [-]. */
-    static final double SAFE_SHARE = 0.95;
+    public static final double SAFE_SHARE = 0.95;
 
     /** Accuracy of the pull temperature [K]: what a kitchen thermometer shows. */
     private static final double PULL_STEP = 0.5;
@@ -56,14 +56,34 @@ public final class Planner {
         this.request = request;
         this.executor = executor;
         this.seed = seed;
-        rule = new SafetyRule(
+        rule = rule(request);
+        settings = settings(rule);
+    }
+
+    /**
+     * Returns what a request requires.
+     *
+     * @param request the request
+     * @return its safety rule
+     */
+    public static SafetyRule rule(Request request) {
+        return new SafetyRule(
                 request.food().meat().safety(),
                 OptionalDouble.of(request.food().meat().composition().fat()),
                 request.guests().vulnerable(),
                 request.guests().kitchen(),
                 isSalted(request));
+    }
+
+    /**
+     * Returns the tolerances and kinetics that ensembles are run with.
+     *
+     * @param rule the rule, whose hold is the first kind of kill
+     * @return settings
+     */
+    public static SolverSettings settings(SafetyRule rule) {
         HoldTable table = rule.holdTable();
-        settings = SolverSettings.DEFAULT.withTolerances(0.05, 1e-4).withKinetics(table::rate, new KajitaniJuice());
+        return SolverSettings.DEFAULT.withTolerances(0.05, 1e-4).withKinetics(table::rate, new KajitaniJuice());
     }
 
     /**

@@ -14,6 +14,7 @@ import picocli.CommandLine.Spec;
             PlanCommand.class,
             SimulateCommand.class,
             BrineCommand.class,
+            FollowCommand.class,
             LethalityCommand.class,
             CoolCommand.class,
             TrialCommand.class,
