@@ -1,6 +1,7 @@
 package io.github.saltfront.app.export;
 
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.util.XRLog;
 import io.github.saltfront.plan.Fronts;
 import io.github.saltfront.plan.PlanSearch;
 import java.io.ByteArrayOutputStream;
@@ -14,7 +15,9 @@ import java.util.logging.Logger;
 /** The kitchen card as PDF. Its pictures go in as pixels, fine enough for print; the library is loaded when it is asked for. */
 public final class CardPdf {
     private static final int CODE_WIDTH = 420;
-    private static final Logger QUIET = Logger.getLogger("com.openhtmltopdf");
+
+    /** Held, since a logger that nobody holds forgets its level. */
+    private static final Logger FONTS = Logger.getLogger("org.apache.pdfbox");
 
     private CardPdf() {}
 
@@ -27,7 +30,8 @@ public final class CardPdf {
      * @return a PDF file
      */
     public static byte[] of(PlanSearch.Found found, Fronts fronts, Optional<String> link) {
-        QUIET.setLevel(Level.SEVERE);
+        XRLog.setLoggingEnabled(false);
+        FONTS.setLevel(Level.SEVERE);
         String picture = image(FrontsSvg.of(fronts), 2 * FrontsSvg.WIDTH, FrontsSvg.describe(fronts));
         Optional<String> code =
                 link.map(address -> image(QrPicture.svg(address), CODE_WIDTH, "Code to scan: " + address));

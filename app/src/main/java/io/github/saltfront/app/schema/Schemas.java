@@ -20,6 +20,7 @@ public final class Schemas {
         names.put("simulation", "the file that simulate reads");
         names.put("plan", "what plan --json writes");
         names.put("history", "what simulate writes as JSON");
+        names.put("fronts", "what plan --format fronts writes");
         return names;
     }
 
