@@ -100,7 +100,9 @@ final class SaltTerms {
         }
         if (source instanceof SaltSource.Dose dose) {
             double thin = dose.saltPerArea() * SaltSource.Dose.THIN_FILM_SHARE;
-            return dose.saturation() * salt / (salt + thin);
+            // carried on by a straight line below zero: past -thin the curve turns round and would give salt without
+            // end
+            return dose.saturation() * salt / (Math.max(0, salt) + thin);
         }
         return 0;
     }
@@ -112,7 +114,8 @@ final class SaltTerms {
         }
         if (source instanceof SaltSource.Dose dose) {
             double thin = dose.saltPerArea() * SaltSource.Dose.THIN_FILM_SHARE;
-            return dose.saturation() * thin / ((salt + thin) * (salt + thin));
+            double held = Math.max(0, salt) + thin;
+            return dose.saturation() * thin / (held * held);
         }
         return 0;
     }

@@ -21,6 +21,7 @@ public final class Schemas {
         names.put("trial", "the file that trial design reads");
         names.put("plan", "what plan --json writes");
         names.put("history", "what simulate writes as JSON");
+        names.put("fronts", "what plan --format fronts writes");
         return names;
     }
 
