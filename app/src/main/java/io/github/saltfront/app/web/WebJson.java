@@ -1,0 +1,27 @@
+package io.github.saltfront.app.web;
+
+import java.util.List;
+import java.util.Map;
+import tools.jackson.databind.json.JsonMapper;
+
+/** Reads and writes the JSON of the interface. */
+final class WebJson {
+    static final String TYPE = "application/json; charset=utf-8";
+
+    private static final JsonMapper MAPPER = JsonMapper.builder().build();
+
+    private WebJson() {}
+
+    static byte[] bytes(Object content) {
+        return MAPPER.writeValueAsBytes(content);
+    }
+
+    /** Returns the answer to a request that cannot be met, with one problem. */
+    static byte[] problem(String field, String message) {
+        return problems(List.of(Map.of("field", field, "message", message)));
+    }
+
+    static byte[] problems(List<Map<String, String>> problems) {
+        return bytes(Map.of("problems", problems));
+    }
+}
