@@ -43,25 +43,29 @@ final class Clock {
         List<Plan.Step> steps = new ArrayList<>();
         if (salted) {
             ZonedDateTime saltStart = cookStart.minusSeconds((long) before);
-            steps.add(new Plan.Step(saltStart, saltWords(salting), true));
-            steps.add(new Plan.Step(cookStart.minusSeconds((long) DRYING), dryWords(salting), true));
+            steps.add(new Plan.Step(saltStart, Plan.StepKind.SALT, saltWords(salting), true));
+            steps.add(new Plan.Step(
+                    cookStart.minusSeconds((long) DRYING), Plan.StepKind.PAT_DRY, dryWords(salting), true));
         }
         if (salting.treatment() == Request.Treatment.SURFACE_SALT || salting.finish() > 0) {
-            steps.add(new Plan.Step(cookStart.minusMinutes(2), "Salt the outside.", true));
+            steps.add(new Plan.Step(cookStart.minusMinutes(2), Plan.StepKind.SALT_OUTSIDE, "Salt the outside.", true));
         }
         steps.add(new Plan.Step(
                 cookStart.minusSeconds((long) preheat),
+                Plan.StepKind.PREHEAT,
                 String.format(
                         Locale.ROOT,
                         "Heat the %s to %.0f °C.",
                         request.cook().appliance().name().toLowerCase(Locale.ROOT),
                         Temperature.toCelsius(request.cook().setting())),
                 true));
-        steps.add(new Plan.Step(cookStart, "Start cooking, thermometer in the thickest part.", true));
+        steps.add(
+                new Plan.Step(cookStart, Plan.StepKind.COOK, "Start cooking, thermometer in the thickest part.", true));
         ZonedDateTime earliest =
                 cookStart.plusSeconds((long) cooking.timeToPull().low());
         steps.add(new Plan.Step(
                 earliest,
+                Plan.StepKind.WATCH,
                 stages.isBath()
                         ? "From now on it may be done."
                         : String.format(
@@ -70,8 +74,11 @@ final class Clock {
                                 Temperature.toCelsius(cooking.pullTemperature())),
                 false));
         steps.add(new Plan.Step(
-                cookStart.plusSeconds((long) cook), "By now it should be out, resting uncovered.", false));
-        steps.add(new Plan.Step(cookStart.plusSeconds((long) (cook + rest)), "Serve.", true));
+                cookStart.plusSeconds((long) cook),
+                Plan.StepKind.REST,
+                "By now it should be out, resting uncovered.",
+                false));
+        steps.add(new Plan.Step(cookStart.plusSeconds((long) (cook + rest)), Plan.StepKind.SERVE, "Serve.", true));
         steps.sort(Comparator.comparing(Plan.Step::time));
         return List.copyOf(steps);
     }

@@ -193,12 +193,33 @@ public record Plan(
             Interval servingSodium,
             Optional<Interval> juiceSalt) {}
 
+    /** What a step of the clock is about. */
+    public enum StepKind {
+        /** Salting starts: into the bath, or salt on the meat. */
+        SALT,
+        /** Salting ends: out of the bath, pat dry. */
+        PAT_DRY,
+        /** Salt on the outside just before the heat. */
+        SALT_OUTSIDE,
+        /** The appliance is heated. */
+        PREHEAT,
+        /** The meat goes into the heat. */
+        COOK,
+        /** From now on it may be done. */
+        WATCH,
+        /** By now it should be out. */
+        REST,
+        /** It is served. */
+        SERVE
+    }
+
     /**
      * A step of the clock.
      *
      * @param time when
+     * @param kind what it is about
      * @param words what to do
      * @param active whether the cook is busy with it
      */
-    public record Step(ZonedDateTime time, String words, boolean active) {}
+    public record Step(ZonedDateTime time, StepKind kind, String words, boolean active) {}
 }

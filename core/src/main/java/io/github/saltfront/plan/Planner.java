@@ -10,10 +10,8 @@ import io.github.saltfront.safety.OfficialLimits;
 import io.github.saltfront.safety.PredictedKill;
 import io.github.saltfront.safety.SafetyRule;
 import io.github.saltfront.safety.TemperatureHistory;
-import io.github.saltfront.transport.SaltExchange;
 import io.github.saltfront.transport.SolverSettings;
 import io.github.saltfront.units.Temperature;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
@@ -168,12 +166,7 @@ public final class Planner {
     }
 
     private List<MemberDay> run(DayEnsemble ensemble, Plan.SaltPlan salting, CookStages stages, double pull) {
-        List<DayEnsemble.StageFor> day = new ArrayList<>(SaltStages.of(request, salting));
-        boolean onSurface = salting.treatment() == Request.Treatment.SURFACE_SALT && salting.salt() > 0;
-        double onTop = onSurface ? salting.salt() : salting.finish();
-        day.add(stages.heat(pull, onTop > 0 ? SaltStages.dose(request, onTop) : SaltExchange.KEEP));
-        day.add(stages.restStage());
-        return ensemble.run(day, executor);
+        return ensemble.run(SaltStages.wholeDay(request, salting, stages, pull), executor);
     }
 
     private static SolidCheck.Correction correction(Optional<SolidCheck> check) {

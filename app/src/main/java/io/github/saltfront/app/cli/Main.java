@@ -41,6 +41,7 @@ public final class Main implements Runnable {
         return new CommandLine(new Main())
                 .setExecutionExceptionHandler(new ErrorMessages())
                 .setParameterExceptionHandler(new OptionErrors())
+                .setCaseInsensitiveEnumValuesAllowed(true)
                 .setUsageHelpWidth(80);
     }
 

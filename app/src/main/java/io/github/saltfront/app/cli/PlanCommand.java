@@ -1,19 +1,19 @@
 package io.github.saltfront.app.cli;
 
 import io.github.saltfront.app.document.DocumentReader;
-import io.github.saltfront.app.export.PlanJson;
-import io.github.saltfront.app.export.PlanText;
 import io.github.saltfront.app.request.PlanFile;
 import io.github.saltfront.catalog.Catalog;
 import io.github.saltfront.plan.Plan;
 import io.github.saltfront.plan.Planner;
 import io.github.saltfront.plan.PlanningException;
 import io.github.saltfront.plan.Request;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.ZonedDateTime;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -27,7 +27,11 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         sortOptions = false,
         description = "Plan salting, cooking and the clock for a piece of meat.",
-        footer = {"", "Example: ./run plan examples/sunday-chicken.yaml"})
+        footer = {
+            "",
+            "Examples: ./run plan examples/sunday-chicken.yaml",
+            "          ./run plan examples/sunday-chicken.yaml --format svg -o fronts.svg"
+        })
 final class PlanCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -35,8 +39,20 @@ final class PlanCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FILE", description = "The request as YAML or JSON.")
     private Path file = Path.of("");
 
-    @Option(names = "--json", description = "Write JSON with all numbers.")
+    @Option(names = "--json", description = "Write JSON with all numbers; the same as --format json.")
     private boolean json;
+
+    @Option(
+            names = "--format",
+            paramLabel = "FORM",
+            description = "What to write: ${COMPLETION-CANDIDATES}. Default: the ending of OUT, else text.")
+    private @Nullable PlanFormat format;
+
+    @Option(
+            names = {"-o", "--output"},
+            paramLabel = "OUT",
+            description = "File to write; default is standard output. It appears only when it is complete.")
+    private @Nullable Path output;
 
     @Option(
             names = "--seed",
@@ -46,6 +62,7 @@ final class PlanCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        PlanFormat form = form();
         Catalog catalog = Catalog.load();
         Request request = PlanFile.read(DocumentReader.read(file), catalog, ZonedDateTime.now());
         ExecutorService threads =
@@ -65,8 +82,31 @@ final class PlanCommand implements Callable<Integer> {
         } finally {
             threads.shutdownNow();
         }
-        line.getOut().print(json ? Json.text(PlanJson.of(plan, Version.text())) : PlanText.of(plan));
-        line.getOut().flush();
+        write(form.bytes(plan), line);
         return plan.cooking().verdict().isMet() ? 0 : ErrorMessages.INFEASIBLE;
+    }
+
+    private PlanFormat form() {
+        if (json && format != null && format != PlanFormat.JSON) {
+            throw new IllegalArgumentException("--json and --format " + format + " exclude each other; leave one out.");
+        }
+        if (json) {
+            return PlanFormat.JSON;
+        }
+        PlanFormat form = format != null ? format : output == null ? PlanFormat.TEXT : PlanFormat.ofFile(output);
+        if (form.isBinary() && output == null) {
+            throw new IllegalArgumentException(
+                    "Got --format " + form + " without a file to write, expected one; add -o plan." + form + ".");
+        }
+        return form;
+    }
+
+    private void write(byte[] content, CommandLine line) {
+        if (output != null) {
+            OutputFile.write(output, content);
+            return;
+        }
+        line.getOut().print(new String(content, StandardCharsets.UTF_8));
+        line.getOut().flush();
     }
 }
