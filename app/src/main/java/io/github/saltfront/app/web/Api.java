@@ -1,6 +1,8 @@
 package io.github.saltfront.app.web;
 
 import io.github.saltfront.app.export.CatalogJson;
+import io.github.saltfront.app.export.FrontsJson;
+import io.github.saltfront.app.export.FrontsSvg;
 import io.github.saltfront.app.export.PlanJson;
 import io.github.saltfront.app.schema.Schemas;
 import io.javalin.http.Context;
@@ -28,6 +30,8 @@ final class Api {
     List<Route> routes() {
         return List.of(
                 new Route(HandlerType.POST, "/api/plan", this::plan),
+                new Route(HandlerType.POST, "/api/fronts", this::fronts),
+                new Route(HandlerType.POST, "/api/fronts.svg", this::picture),
                 new Route(HandlerType.GET, "/api/catalog", this::catalog),
                 new Route(HandlerType.GET, "/api/catalog/{kind}", this::catalogKind),
                 new Route(HandlerType.GET, "/api/schema/{name}", Api::schema),
@@ -41,6 +45,16 @@ final class Api {
     private void plan(Context context) {
         byte[] body = Bodies.json(context, LARGEST_REQUEST);
         json(context, PlanJson.of(service.plan(body), programVersion));
+    }
+
+    private void fronts(Context context) {
+        byte[] body = Bodies.json(context, LARGEST_REQUEST);
+        json(context, FrontsJson.of(service.fronts(body), programVersion));
+    }
+
+    private void picture(Context context) {
+        byte[] body = Bodies.json(context, LARGEST_REQUEST);
+        context.contentType("image/svg+xml").result(FrontsSvg.of(service.fronts(body)));
     }
 
     private void catalog(Context context) {

@@ -4,6 +4,7 @@ import io.github.saltfront.app.document.DocumentFormat;
 import io.github.saltfront.app.document.DocumentReader;
 import io.github.saltfront.app.request.PlanFile;
 import io.github.saltfront.catalog.Catalog;
+import io.github.saltfront.plan.Fronts;
 import io.github.saltfront.plan.Plan;
 import io.github.saltfront.plan.Planner;
 import io.github.saltfront.plan.Request;
@@ -15,6 +16,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
+import org.jspecify.annotations.Nullable;
 
 /** Plans for many at once: as many side by side as there are processors, the others wait; a plan asked for again is at hand. */
 final class PlanService implements AutoCloseable {
@@ -96,7 +98,23 @@ final class PlanService implements AutoCloseable {
         }
     }
 
-    private @org.jspecify.annotations.Nullable Plan find(String key) {
+    /**
+     * Plans and draws the fronts.
+     *
+     * @param body JSON of the request
+     * @return the fronts of the plan
+     */
+    Fronts fronts(byte[] body) {
+        Plan plan = plan(body);
+        await();
+        try {
+            return Fronts.of(plan);
+        } finally {
+            running.release();
+        }
+    }
+
+    private @Nullable Plan find(String key) {
         synchronized (kept) {
             return kept.get(key);
         }

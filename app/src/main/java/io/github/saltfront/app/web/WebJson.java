@@ -2,6 +2,8 @@ package io.github.saltfront.app.web;
 
 import java.util.List;
 import java.util.Map;
+import tools.jackson.core.JacksonException;
+import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** Reads and writes the JSON of the interface. */
@@ -14,6 +16,23 @@ final class WebJson {
 
     static byte[] bytes(Object content) {
         return MAPPER.writeValueAsBytes(content);
+    }
+
+    static String text(Object content) {
+        return MAPPER.writeValueAsString(content);
+    }
+
+    /** Reads an object; anything else is refused. */
+    static JsonNode object(byte[] body) {
+        try {
+            JsonNode node = MAPPER.readTree(body);
+            if (node != null && node.isObject()) {
+                return node;
+            }
+        } catch (JacksonException e) {
+            throw new Refused(400, "", "The body is no JSON: " + e.getOriginalMessage());
+        }
+        throw new Refused(400, "", "Got another JSON value, expected an object; check what is sent.");
     }
 
     /** Returns the answer to a request that cannot be met, with one problem. */

@@ -1,5 +1,7 @@
 package io.github.saltfront.app.web;
 
+import io.github.saltfront.app.store.Database;
+import io.github.saltfront.app.store.SavedPlans;
 import io.github.saltfront.catalog.Catalog;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
@@ -16,6 +18,9 @@ import java.util.logging.Logger;
 public final class WebServer implements AutoCloseable {
     private static final List<Logger> QUIET =
             List.of(Logger.getLogger("org.eclipse.jetty"), Logger.getLogger("io.javalin"));
+
+    /** How long what was deleted can be brought back [ms]: 30 days. */
+    private static final long KEPT_MS = 30L * 24 * 3600 * 1000;
 
     private final Javalin javalin;
     private final PlanService service;
@@ -36,11 +41,13 @@ public final class WebServer implements AutoCloseable {
      */
     public static WebServer start(WebOptions options) {
         QUIET.forEach(logger -> logger.setLevel(Level.WARNING));
+        SavedPlans plans = Database.open(options.data()).savedPlans();
+        plans.purge(System.currentTimeMillis() - KEPT_MS);
         PlanService service = new PlanService(Catalog.load());
         Optional<AccessCode> access =
                 options.lan() ? Optional.of(new AccessCode(new SecureRandom())) : Optional.empty();
         Guard guard = new Guard(Addresses.allowed(options.lan()), access);
-        Javalin javalin = Javalin.create(config -> configure(config, guard, access, routes(service, options)));
+        Javalin javalin = Javalin.create(config -> configure(config, guard, access, routes(service, plans, options)));
         try {
             javalin.start(options.lan() ? "0.0.0.0" : "127.0.0.1", options.port());
         } catch (RuntimeException e) {
@@ -54,8 +61,10 @@ public final class WebServer implements AutoCloseable {
         return new WebServer(javalin, service, access);
     }
 
-    static List<Route> routes(PlanService service, WebOptions options) {
-        return new ArrayList<>(new Api(service, options.programVersion()).routes());
+    static List<Route> routes(PlanService service, SavedPlans plans, WebOptions options) {
+        List<Route> routes = new ArrayList<>(new Api(service, options.programVersion()).routes());
+        routes.addAll(new SavedApi(plans, service, options.programVersion()).routes());
+        return routes;
     }
 
     private static void configure(JavalinConfig config, Guard guard, Optional<AccessCode> access, List<Route> routes) {
