@@ -24,7 +24,7 @@ import org.sqlite.SQLiteDataSource;
 public final class Database {
     private static final DateTimeFormatter STAMP = DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss", Locale.ROOT);
     private static final int BUSY_MS = 5000;
-    private static final String MIGRATIONS = "classpath:io/github/saltfront/app/store/migration";
+    static final String MIGRATIONS = "classpath:io/github/saltfront/app/store/migration";
     private static final List<Logger> QUIET = List.of(Logger.getLogger("org.flywaydb"));
 
     private final Jdbi jdbi;
@@ -44,7 +44,7 @@ public final class Database {
         return open(file, MIGRATIONS);
     }
 
-    static Database open(Path file, String migrations) {
+    static Database open(Path file, String... migrations) {
         QUIET.forEach(logger -> logger.setLevel(Level.WARNING));
         try {
             Path folder = file.toAbsolutePath().getParent();

@@ -13,7 +13,6 @@ const strong = words => h("strong", {}, words);
 const big = items => h("dl", { class: "big" }, items.map(([name, value, note, hot]) =>
   h("div", { class: hot ? "hot" : "" }, h("dt", {}, name), h("dd", {}, value, note ? h("small", {}, note) : null))));
 
-const first = (plan, pattern) => plan.clock.find(step => pattern.test(step.words));
 const served = plan => plan.clock.at(-1);
 
 export function title(plan) {
@@ -23,7 +22,7 @@ export function title(plan) {
 
 function story(plan, appliance) {
   const c = plan.cooking, x = plan.salting, f = plan.food;
-  const start = plan.clock[0], cook = first(plan, /^(Start cooking|Into|Cook)/) ?? plan.clock.at(-3), end = served(plan);
+  const start = plan.clock[0], cook = plan.clock.find(step => step.kind === "cook"), end = served(plan);
   const them = f.pieces > 1 ? "the " + f.pieces + " pieces" : "the piece";
   const soaks = x.water_g > 0;
   const sentence = soaks
