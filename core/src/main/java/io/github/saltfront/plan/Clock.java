@@ -15,13 +15,28 @@ final class Clock {
 
     private Clock() {}
 
+    /** Time from the first step to serving [s]. */
+    static double wholeTime(Request request, Plan.SaltPlan salting, double cookTimeHigh, CookStages stages) {
+        double cook = Math.ceil(cookTimeHigh / 60) * 60;
+        return beforeCook(request, salting) + cook + stages.rest();
+    }
+
+    private static double beforeCook(Request request, Plan.SaltPlan salting) {
+        double before = salting.time() > 0 ? salting.time() + DRYING : 0;
+        return Math.max(before, preheat(request));
+    }
+
+    private static double preheat(Request request) {
+        return request.cook().appliance().medium() == Appliance.Medium.AIR ? PREHEAT : PREHEAT / 2;
+    }
+
     static List<Plan.Step> steps(Request request, Plan.SaltPlan salting, Plan.CookPlan cooking, CookStages stages) {
         double cook = Math.ceil(cooking.timeToPull().high() / 60) * 60;
         double rest = stages.rest();
         boolean salted = salting.time() > 0;
         double before = salted ? salting.time() + DRYING : 0;
-        double preheat = request.cook().appliance().medium() == Appliance.Medium.AIR ? PREHEAT : PREHEAT / 2;
-        double wholeBeforeCook = Math.max(before, preheat);
+        double preheat = preheat(request);
+        double wholeBeforeCook = beforeCook(request, salting);
         ZonedDateTime start;
         if (request.timing().serve().isPresent()) {
             ZonedDateTime serve = request.timing().serve().get();

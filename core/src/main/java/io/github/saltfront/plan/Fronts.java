@@ -97,9 +97,10 @@ public final class Fronts {
             double time = times[i];
             StageRecord stage = stageAt(history, time);
             double every = (stage.end() - stage.start()) / SAMPLES;
-            if (time >= next || i == times.length - 1 || stageAt(history, times[i + 1]) != stage) {
+            boolean ends = i == times.length - 1 || stageAt(history, times[i + 1]) != stage;
+            if (time >= next || ends) {
                 indices.add(i);
-                next = time + every * (1 - 1e-9);
+                next = ends ? time : time + every * (1 - 1e-9);
             }
         }
         return indices.stream().mapToInt(Integer::intValue).toArray();

@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param result what to expect on the plate
  * @param clock steps in time
  * @param cautions cautions that apply
+ * @param sensitivities what matters most to the results, most first
  * @param members size of the ensemble
  * @param seed its seed
  */
@@ -28,12 +29,14 @@ public record Plan(
         Result result,
         List<Step> clock,
         List<Caution> cautions,
+        List<Sensitivity> sensitivities,
         int members,
         long seed) {
     /** Copies the lists. */
     public Plan {
         clock = List.copyOf(clock);
         cautions = List.copyOf(cautions);
+        sensitivities = List.copyOf(sensitivities);
     }
 
     /**

@@ -54,12 +54,7 @@ public final class Planner {
         this.request = request;
         this.executor = executor;
         this.seed = seed;
-        rule = new SafetyRule(
-                request.food().meat().safety(),
-                OptionalDouble.of(request.food().meat().composition().fat()),
-                request.guests().vulnerable(),
-                request.guests().kitchen(),
-                isSalted(request));
+        rule = rule(request);
         HoldTable table = rule.holdTable();
         settings = SolverSettings.DEFAULT.withTolerances(0.02, 5e-5).withKinetics(table::rate, new KajitaniJuice());
     }
@@ -108,6 +103,16 @@ public final class Planner {
                 .find();
     }
 
+    /** The official rule that a request falls under. */
+    static SafetyRule rule(Request request) {
+        return new SafetyRule(
+                request.food().meat().safety(),
+                OptionalDouble.of(request.food().meat().composition().fat()),
+                request.guests().vulnerable(),
+                request.guests().kitchen(),
+                isSalted(request));
+    }
+
     /** Salt may be in it by the plan, by the program's choice, or from the plant; only a plain "none" is taken for none. */
     private static boolean isSalted(Request request) {
         boolean atThePlant = request.food()
@@ -146,7 +151,10 @@ public final class Planner {
         Plan.CookPlan cooking = cookPlan(days, pull, found, stages, check);
         Plan.Result result = result(days);
         List<Plan.Step> clock = Clock.steps(request, salting, cooking, stages);
-        return new Plan(request, salting, cooking, result, clock, cautions(salting, cooking), MEMBERS, seed);
+        List<Sensitivity> sensitivities =
+                Sensitivity.of(draws, days, correction(check).timeFactor());
+        return new Plan(
+                request, salting, cooking, result, clock, cautions(salting, cooking), sensitivities, MEMBERS, seed);
     }
 
     private void requireHoldTable() {

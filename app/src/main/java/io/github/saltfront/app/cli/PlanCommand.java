@@ -3,13 +3,14 @@ package io.github.saltfront.app.cli;
 import io.github.saltfront.app.document.DocumentReader;
 import io.github.saltfront.app.request.PlanFile;
 import io.github.saltfront.catalog.Catalog;
-import io.github.saltfront.plan.Plan;
-import io.github.saltfront.plan.Planner;
+import io.github.saltfront.plan.Nearest;
+import io.github.saltfront.plan.PlanSearch;
 import io.github.saltfront.plan.PlanningException;
 import io.github.saltfront.plan.Request;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.ZonedDateTime;
+import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -60,6 +61,13 @@ final class PlanCommand implements Callable<Integer> {
             description = "Seed of the ensemble; the same seed gives the same plan. Default: ${DEFAULT-VALUE}.")
     private long seed = 1;
 
+    @Option(
+            names = "--link",
+            paramLabel = "ADDRESS",
+            description =
+                    "Address of a page that the card shows as a code to scan, such as that of the running server.")
+    private @Nullable String link;
+
     @Override
     public Integer call() {
         PlanFormat form = form();
@@ -72,18 +80,31 @@ final class PlanCommand implements Callable<Integer> {
                     return thread;
                 });
         CommandLine line = spec.commandLine();
-        Plan plan;
+        PlanSearch.Found found;
         try (Progress progress = Progress.start("planning", line.getErr(), Terminal.isErr())) {
-            plan = Planner.plan(request, threads, seed);
+            found = PlanSearch.find(request, threads, seed);
         } catch (PlanningException e) {
             line.getErr().println(ErrorMessages.problem(e).at(file.toString()));
+            tellNearest(request, threads, line);
             line.getErr().flush();
             return ErrorMessages.code(e);
         } finally {
             threads.shutdownNow();
         }
-        write(form.bytes(plan), line);
-        return plan.cooking().verdict().isMet() ? 0 : ErrorMessages.INFEASIBLE;
+        write(form.bytes(found, link), line);
+        return found.plan().cooking().verdict().isMet() ? 0 : ErrorMessages.INFEASIBLE;
+    }
+
+    /** What could be done instead, each planned in full before it is told. */
+    private void tellNearest(Request request, ExecutorService threads, CommandLine line) {
+        List<Nearest> offers;
+        try (Progress progress = Progress.start("looking for what can be done", line.getErr(), Terminal.isErr())) {
+            offers = Nearest.of(request, threads, seed);
+        }
+        if (!offers.isEmpty()) {
+            line.getErr().println("What can be done instead:");
+            offers.forEach(offer -> line.getErr().println("  - " + offer.words()));
+        }
     }
 
     private PlanFormat form() {

@@ -41,6 +41,9 @@ public final class FrontsSvg {
     private static final double[] SALT_SCALES = {0.01, 0.02, 0.03, 0.05, 0.1, 0.3};
     private static final double[] ISOTHERMS_C = {20, 40, 60, 80};
     private static final double[] ISOHALINES = {0.0025, 0.005, 0.01, 0.02, 0.04, 0.08};
+    /** Share of all salt values that the scale takes in [-]. */
+    private static final double SHOWN = 0.9;
+
     private static final double SHORTEST_LINE = 24;
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
 
@@ -75,7 +78,7 @@ public final class FrontsSvg {
             }
         }
         Arrays.sort(all);
-        double high = all[(int) (0.96 * (all.length - 1))];
+        double high = all[(int) (SHOWN * (all.length - 1))];
         for (double top : SALT_SCALES) {
             if (high <= top) {
                 return top;
@@ -218,16 +221,18 @@ public final class FrontsSvg {
         for (FrontsScale.Part part : scale.parts()) {
             int columns = Math.max(2, (int) Math.rint(part.right() - part.left()));
             FrontsField field = FrontsField.of(fronts, of, part, columns, (int) FIELD_HEIGHT);
-            for (double value : values) {
+            for (int i = 0; i < values.length; i++) {
+                double value = values[i];
+                double along = 0.75 - 0.1 * i;
                 if (value < most) {
                     String label = QuantityFormat.significant(value * factor + offset, 2) + unit;
-                    field.lines(value).forEach(line -> isoline(line, part.left(), top, label));
+                    field.lines(value).forEach(line -> isoline(line, along, part.left(), top, label));
                 }
             }
         }
     }
 
-    private void isoline(List<FrontsField.Point> line, double left, double top, String label) {
+    private void isoline(List<FrontsField.Point> line, double along, double left, double top, String label) {
         double length = 0;
         StringBuilder points = new StringBuilder();
         for (int i = 0; i < line.size(); i++) {
@@ -246,7 +251,7 @@ public final class FrontsSvg {
                 "<polyline points=\"%s\" fill=\"none\" stroke=\"#ffffff\" stroke-opacity=\"0.7\" stroke-width=\"2.6\"/>",
                 points);
         add("<polyline points=\"%s\" fill=\"none\" stroke=\"#1b1b1b\" stroke-width=\"1\"/>\n", points);
-        FrontsField.Point at = line.get(line.size() / 2);
+        FrontsField.Point at = line.get((int) (along * (line.size() - 1)));
         double x = Math.max(left + 16, Math.min(RIGHT - 22, left + at.x()));
         double y = Math.max(top + 12, Math.min(top + FIELD_HEIGHT - 4, top + at.y() + 4));
         add(
@@ -286,7 +291,7 @@ public final class FrontsSvg {
     }
 
     private void kill() {
-        frame(KILL_TOP, "KILL", "at the worst place");
+        frame(KILL_TOP, "KILL", "worst place");
         double top = 1.25;
         double enough = KILL_TOP + LINE_HEIGHT * (1 - 1 / top);
         add(

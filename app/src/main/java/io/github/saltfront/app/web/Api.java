@@ -1,8 +1,8 @@
 package io.github.saltfront.app.web;
 
+import io.github.saltfront.app.export.AdviceJson;
 import io.github.saltfront.app.export.CatalogJson;
 import io.github.saltfront.app.export.FrontsJson;
-import io.github.saltfront.app.export.FrontsSvg;
 import io.github.saltfront.app.export.PlanJson;
 import io.github.saltfront.app.schema.Schemas;
 import io.javalin.http.Context;
@@ -31,7 +31,6 @@ final class Api {
         return List.of(
                 new Route(HandlerType.POST, "/api/plan", this::plan),
                 new Route(HandlerType.POST, "/api/fronts", this::fronts),
-                new Route(HandlerType.POST, "/api/fronts.svg", this::picture),
                 new Route(HandlerType.GET, "/api/catalog", this::catalog),
                 new Route(HandlerType.GET, "/api/catalog/{kind}", this::catalogKind),
                 new Route(HandlerType.GET, "/api/schema/{name}", Api::schema),
@@ -44,17 +43,17 @@ final class Api {
 
     private void plan(Context context) {
         byte[] body = Bodies.json(context, LARGEST_REQUEST);
-        json(context, PlanJson.of(service.plan(body), programVersion));
+        boolean alone = "no".equals(context.queryParam("alternatives"));
+        json(
+                context,
+                alone
+                        ? PlanJson.of(service.plan(body), programVersion)
+                        : AdviceJson.of(service.find(body), programVersion));
     }
 
     private void fronts(Context context) {
         byte[] body = Bodies.json(context, LARGEST_REQUEST);
         json(context, FrontsJson.of(service.fronts(body), programVersion));
-    }
-
-    private void picture(Context context) {
-        byte[] body = Bodies.json(context, LARGEST_REQUEST);
-        context.contentType("image/svg+xml").result(FrontsSvg.of(service.fronts(body)));
     }
 
     private void catalog(Context context) {

@@ -6,24 +6,23 @@ import io.github.saltfront.app.request.PlanFile;
 import io.github.saltfront.catalog.Catalog;
 import io.github.saltfront.plan.Fronts;
 import io.github.saltfront.plan.Plan;
+import io.github.saltfront.plan.PlanSearch;
 import io.github.saltfront.plan.Planner;
 import io.github.saltfront.plan.Request;
 import java.nio.charset.StandardCharsets;
 import java.time.ZonedDateTime;
-import java.util.LinkedHashMap;
-import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
-import org.jspecify.annotations.Nullable;
+import java.util.function.Supplier;
 
 /** Plans for many at once: as many side by side as there are processors, the others wait; a plan asked for again is at hand. */
 final class PlanService implements AutoCloseable {
     /** Seed of all plans, as on the command line. */
     private static final long SEED = 1;
 
-    private static final int KEPT = 40;
     private static final int MOST_WAITING = 400;
     private static final int LONGEST_WAIT_S = 60;
     private static final String NAME = "request";
@@ -31,14 +30,8 @@ final class PlanService implements AutoCloseable {
     private final Catalog catalog;
     private final ExecutorService threads;
     private final Semaphore running;
-    private final Map<String, Plan> kept = new LinkedHashMap<>(KEPT, 0.75f, true) {
-        private static final long serialVersionUID = 1L;
-
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<String, Plan> eldest) {
-            return size() > KEPT;
-        }
-    };
+    private final Kept<Plan> plans = new Kept<>();
+    private final Kept<PlanSearch.Found> founds = new Kept<>();
 
     PlanService(Catalog catalog) {
         this.catalog = catalog;
@@ -67,7 +60,7 @@ final class PlanService implements AutoCloseable {
     }
 
     /**
-     * Plans.
+     * Plans, without looking for other ways unless the wishes of the request decide between them.
      *
      * @param body JSON of the request
      * @return the plan
@@ -77,22 +70,40 @@ final class PlanService implements AutoCloseable {
      */
     Plan plan(byte[] body) {
         Request request = read(body);
-        String key = request.timing().now() + "\n" + new String(body, StandardCharsets.UTF_8);
-        Plan known = find(key);
-        if (known != null) {
-            return known;
+        if (!request.taste().wishes().isEmpty()) {
+            return find(body).plan();
+        }
+        return once(plans, key(request, body), () -> Planner.plan(request, threads, SEED));
+    }
+
+    /**
+     * Plans, and looks for other ways.
+     *
+     * @param body JSON of the request
+     * @return the plan and its alternatives; fails as {@link #plan}
+     */
+    PlanSearch.Found find(byte[] body) {
+        Request request = read(body);
+        return once(founds, key(request, body), () -> PlanSearch.find(request, threads, SEED));
+    }
+
+    private static String key(Request request, byte[] body) {
+        return request.timing().now() + "\n" + new String(body, StandardCharsets.UTF_8);
+    }
+
+    private <T> T once(Kept<T> kept, String key, Supplier<T> compute) {
+        Optional<T> known = kept.find(key);
+        if (known.isPresent()) {
+            return known.get();
         }
         await();
         try {
-            Plan meanwhile = find(key);
-            if (meanwhile != null) {
-                return meanwhile;
-            }
-            Plan plan = Planner.plan(request, threads, SEED);
-            synchronized (kept) {
-                kept.put(key, plan);
-            }
-            return plan;
+            // somebody before in the line may have asked for the same
+            return kept.find(key).orElseGet(() -> {
+                T computed = compute.get();
+                kept.put(key, computed);
+                return computed;
+            });
         } finally {
             running.release();
         }
@@ -111,12 +122,6 @@ final class PlanService implements AutoCloseable {
             return Fronts.of(plan);
         } finally {
             running.release();
-        }
-    }
-
-    private @Nullable Plan find(String key) {
-        synchronized (kept) {
-            return kept.get(key);
         }
     }
 

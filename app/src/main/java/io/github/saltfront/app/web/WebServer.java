@@ -63,6 +63,7 @@ public final class WebServer implements AutoCloseable {
 
     static List<Route> routes(PlanService service, SavedPlans plans, WebOptions options) {
         List<Route> routes = new ArrayList<>(new Api(service, options.programVersion()).routes());
+        routes.addAll(new Downloads(service).routes());
         routes.addAll(new SavedApi(plans, service, options.programVersion()).routes());
         return routes;
     }

@@ -119,7 +119,7 @@ class WebServerTest {
         assertThat(fronts.path("temperature_c").size())
                 .isEqualTo(fronts.path("time_s").size())
                 .isGreaterThan(50);
-        HttpResponse<String> picture = post("/api/fronts.svg", CHOP);
+        HttpResponse<String> picture = post("/api/download/fronts.svg", CHOP);
         assertThat(picture.headers().firstValue("Content-Type").orElse("")).startsWith("image/svg+xml");
         assertThat(picture.body()).startsWith("<svg").doesNotContain("<script", "http://localhost");
     }

@@ -2,7 +2,8 @@
 import { ask, h, Trouble } from "./dom.js";
 import { build, fill, read, showProblems } from "./form.js";
 import { render, title } from "./result.js";
-import { emptyPicture, showFronts } from "./fronts.js";
+import { download, emptyPicture, showFronts } from "./fronts.js";
+import { showWays } from "./ways.js";
 import { showWhatIf } from "./whatif.js";
 import { saveButton, setUpSaved } from "./saved.js";
 import { currentUnits, dayOf, setUnits } from "./words.js";
@@ -40,7 +41,7 @@ async function make(request) {
   button.disabled = true;
   status.textContent = "Working it out: 200 pieces are carried through the day ...";
   try {
-    const plan = await ask("POST", "/api/plan", request);
+    const plan = await ask("POST", "/api/plan?alternatives=no", request);
     if (mine !== turn) return;
     showProblems([]);
     present(plan, request);
@@ -62,13 +63,25 @@ function present(plan, request) {
   const again = late ? h("button", { type: "button", class: "quiet-button", onclick: () => { document.getElementById("make").focus(); form.requestSubmit(); } }, "Plan it anew from now") : null;
   body.replaceChildren(
     h("div", { class: "row no-print", id: "actions" }, saveButton(() => shown, title(plan)),
-      h("button", { type: "button", class: "quiet-button", onclick: () => print() }, "Print"), again), h("p"),
+      h("button", { type: "button", class: "quiet-button", onclick: () => print() }, "Print"), fileChoice(request), again), h("p"),
     ...render(plan, request, catalog.appliances.find(a => a.id === plan.cooking.appliance)));
+  showWays(document.getElementById("ways-place"), request, changed => { fill(changed); open(changed); });
   showFronts(document.getElementById("fronts-place"), plan, request);
   showWhatIf(document.getElementById("whatif-place"), plan, request, catalog, changed => { fill(changed); open(changed); });
   const heading = document.getElementById("story-title");
   if (matchMedia("(max-width: 61.99rem)").matches) document.getElementById("plan").scrollIntoView({ block: "start" });
   heading.focus({ preventScroll: true });
+}
+
+function fileChoice(request) {
+  const names = [["", "Save as a file ..."], ["card.pdf", "Card to print (PDF)"], ["calendar.ics", "Calendar with alarms"], ["recipe.jsonld", "Recipe data"], ["plan.md", "Notes (Markdown)"]];
+  const list = h("select", { "aria-label": "Save as a file", class: "files", onchange: async () => {
+    const name = list.value;
+    list.value = "";
+    status.textContent = "Making the file ...";
+    try { await download(request, name); status.textContent = "Saved as " + name + "."; } catch (e) { status.textContent = e.message; }
+  } }, names.map(([value, words]) => h("option", { value }, words)));
+  return list;
 }
 
 function fromAddress() {

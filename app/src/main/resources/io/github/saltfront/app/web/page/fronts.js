@@ -248,7 +248,7 @@ export function paint(place, f, plan, request, ghost) {
     h("div", { class: "no-print" }, h("div", { class: "two" }, h("div", { class: "slide" }, h("label", { for: "fronts-time" }, "Moment"), time), h("div", { class: "slide" }, h("label", { for: "fronts-depth" }, "Depth, surface to " + (f.two_faced ? "other side" : "middle")), depthInput)),
       h("div", { class: "two" }, h("div", {}, h("h3", {}, "Cut open at that moment"), cut),
         h("div", {}, h("label", { class: "check" }, even, "One scale of time for the whole day"), h("p", { class: "hint" }, "Otherwise a long salting and a short roast get about half of the width each."),
-          h("div", { class: "row" }, h("button", { type: "button", class: "quiet-button", onclick: () => download(request, "svg") }, "Save as SVG"), h("button", { type: "button", class: "quiet-button", onclick: () => download(request, "png") }, "Save as PNG"))))),
+          h("div", { class: "row" }, h("button", { type: "button", class: "quiet-button", onclick: () => download(request, "fronts.svg") }, "Save as SVG"), h("button", { type: "button", class: "quiet-button", onclick: () => download(request, "fronts.png") }, "Save as PNG"))))),
     table(f)));
   redraw();
   let width = canvas.clientWidth;
@@ -258,21 +258,10 @@ export function paint(place, f, plan, request, ghost) {
   matchMedia("print").addEventListener("change", again);
 }
 
-async function download(request, kind) {
-  const answer = await fetch("/api/fronts.svg", { method: "POST", headers: { "Content-Type": "application/json" }, body: JSON.stringify(request) });
-  if (!answer.ok) return;
-  let blob = await answer.blob();
-  if (kind === "png") {
-    const url = URL.createObjectURL(blob), picture = new Image();
-    picture.src = url;
-    await picture.decode();
-    const canvas = document.createElement("canvas");
-    canvas.width = 2 * picture.naturalWidth; canvas.height = 2 * picture.naturalHeight;
-    canvas.getContext("2d").drawImage(picture, 0, 0, canvas.width, canvas.height);
-    URL.revokeObjectURL(url);
-    blob = await new Promise(done => canvas.toBlob(done, "image/png"));
-  }
-  save(blob, "two-fronts." + kind);
+export async function download(request, name) {
+  const answer = await fetch("/api/download/" + name, { method: "POST", headers: { "Content-Type": "application/json" }, body: JSON.stringify(request) });
+  if (!answer.ok) throw new Error("The file could not be made.");
+  save(await answer.blob(), name);
 }
 
 export function save(blob, name) {

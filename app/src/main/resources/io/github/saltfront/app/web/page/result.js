@@ -5,7 +5,7 @@ import { focusField, knows } from "./form.js";
 
 export function render(plan, request, appliance) {
   return [story(plan, appliance), salting(plan), cooking(plan, appliance), h("div", { id: "fronts-place" }), clock(plan), safety(plan), plate(plan),
-    h("div", { id: "whatif-place" }), care(plan), assumed(plan)];
+    h("div", { id: "ways-place" }), h("div", { id: "whatif-place" }), care(plan), assumed(plan)];
 }
 
 const block = (id, title, ...children) => h("section", { class: "block", id, "aria-labelledby": id + "-title" }, h("h2", { id: id + "-title" }, title), children);

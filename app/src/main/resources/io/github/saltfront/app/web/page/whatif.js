@@ -56,7 +56,7 @@ export function showWhatIf(place, plan, request, catalog, take) {
     note.textContent = "Working it out ...";
     try {
       old ??= await ask("POST", "/api/fronts", request);
-      const now = await ask("POST", "/api/plan", changed());
+      const now = await ask("POST", "/api/plan?alternatives=no", changed());
       const fronts = await ask("POST", "/api/fronts", changed());
       if (mine === running && place.isConnected) settle(now, fronts);
     } catch (trouble) {
