@@ -91,7 +91,8 @@ public final class Database {
     private static void copy(Jdbi jdbi, Path file) {
         Path copy = file.resolveSibling(
                 file.getFileName() + "." + LocalDateTime.now().format(STAMP) + ".backup");
-        jdbi.useHandle(handle -> handle.execute("vacuum into ?", copy.toAbsolutePath().toString()));
+        jdbi.useHandle(
+                handle -> handle.execute("vacuum into ?", copy.toAbsolutePath().toString()));
     }
 
     /** Returns the saved plans. */

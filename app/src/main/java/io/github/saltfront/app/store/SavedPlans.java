@@ -97,7 +97,11 @@ public final class SavedPlans {
      * @return whether there is such a plan
      */
     public boolean rename(String id, String title, long now) {
-        return update("update saved_plan set title = :title, changed_ms = :now where id = :id and deleted_ms is null", id, title, now);
+        return update(
+                "update saved_plan set title = :title, changed_ms = :now where id = :id and deleted_ms is null",
+                id,
+                title,
+                now);
     }
 
     /**

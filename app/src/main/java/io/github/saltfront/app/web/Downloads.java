@@ -24,12 +24,18 @@ final class Downloads {
 
     List<Route> routes() {
         return List.of(
-                route("card.pdf", "application/pdf", body -> CardPdf.of(
-                        service.find(body), service.fronts(body), Optional.empty())),
-                route("calendar.ics", "text/calendar; charset=utf-8", body -> utf8(
-                        PlanCalendar.of(service.plan(body)))),
-                route("recipe.jsonld", "application/ld+json", body -> WebJson.bytes(
-                        RecipeJsonLd.of(service.plan(body)))),
+                route(
+                        "card.pdf",
+                        "application/pdf",
+                        body -> CardPdf.of(service.find(body), service.fronts(body), Optional.empty())),
+                route(
+                        "calendar.ics",
+                        "text/calendar; charset=utf-8",
+                        body -> utf8(PlanCalendar.of(service.plan(body)))),
+                route(
+                        "recipe.jsonld",
+                        "application/ld+json",
+                        body -> WebJson.bytes(RecipeJsonLd.of(service.plan(body)))),
                 route("plan.md", "text/markdown; charset=utf-8", body -> utf8(PlanMarkdown.of(service.find(body)))),
                 route("fronts.svg", "image/svg+xml", body -> utf8(picture(body))),
                 route("fronts.png", "image/png", body -> SvgPicture.png(picture(body), 2 * FrontsSvg.WIDTH)));

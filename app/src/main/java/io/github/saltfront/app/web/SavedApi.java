@@ -45,8 +45,9 @@ final class SavedApi {
 
     private void list(Context context) {
         String word = context.queryParam("word");
-        List<Map<String, Object>> json =
-                plans.list(word == null ? "" : word).stream().map(SavedApi::head).toList();
+        List<Map<String, Object>> json = plans.list(word == null ? "" : word).stream()
+                .map(SavedApi::head)
+                .toList();
         Api.json(context, Map.of("plans", json));
     }
 
@@ -125,7 +126,8 @@ final class SavedApi {
     private static String importedId(JsonNode node) {
         String id = node.path("id").asString("");
         if (!id.matches("[A-Za-z0-9-]{1," + LONGEST_ID + "}")) {
-            throw new Refused(400, "id", "A plan of this file has no usable id; choose a file that \"Export all\" wrote.");
+            throw new Refused(
+                    400, "id", "A plan of this file has no usable id; choose a file that \"Export all\" wrote.");
         }
         return id;
     }
@@ -141,7 +143,8 @@ final class SavedApi {
             throw new Refused(
                     400,
                     "title",
-                    "Got a title of " + title.length() + " characters, expected 1 to " + LONGEST_TITLE + "; change it.");
+                    "Got a title of " + title.length() + " characters, expected 1 to " + LONGEST_TITLE
+                            + "; change it.");
         }
         return title;
     }

@@ -27,7 +27,9 @@ class AccessCodeTest {
         long wait = access.waitFor("10.0.0.2", 5);
         assertThat(wait).isBetween(4000L, 5000L);
         assertThat(access.accepts("10.0.0.2", access.code(), 5)).isFalse();
-        assertThat(access.accepts("10.0.0.3", access.code(), 5)).as("another address").isTrue();
+        assertThat(access.accepts("10.0.0.3", access.code(), 5))
+                .as("another address")
+                .isTrue();
         assertThat(access.accepts("10.0.0.2", access.code(), 5 + wait)).isTrue();
     }
 

@@ -36,8 +36,7 @@ class WebServerTest {
     private static final HttpClient CLIENT =
             HttpClient.newBuilder().followRedirects(HttpClient.Redirect.NEVER).build();
     private static final String JSON = "application/json";
-    private static final String CHOP =
-            """
+    private static final String CHOP = """
             {"cut": "pork-loin-chop", "mass": "185 g", "thickness": "1 in", "appliance": "pan",
              "salting": {"treatment": "surface-salt"}, "now": "2026-11-28T12:00+01:00", "serve": "2026-11-28T19:00+01:00"}
             """;
@@ -89,16 +88,21 @@ class WebServerTest {
     void theOpenApiDocumentNamesTheRoutesAndNoOthers() {
         Set<String> described = new TreeSet<>();
         JsonNode document = json(get("/api/openapi.json"));
-        document.path("paths").propertyStream().forEach(path -> path.getValue()
-                .propertyNames()
-                .forEach(method -> described.add(method + " " + path.getKey())));
+        document.path("paths")
+                .propertyStream()
+                .forEach(path ->
+                        path.getValue().propertyNames().forEach(method -> described.add(method + " " + path.getKey())));
         described.removeIf(name -> name.startsWith("parameters "));
         Set<String> routes = new TreeSet<>();
         PlanService service = new PlanService(io.github.saltfront.catalog.Catalog.load());
         WebOptions options = new WebOptions(0, false, folder.resolve("c.db"), "test");
-        WebServer.routes(service, io.github.saltfront.app.store.Database.open(options.data()).savedPlans(), options)
-                .forEach(route -> routes.add(
-                        route.method().name().toLowerCase(java.util.Locale.ROOT) + " " + route.path()));
+        WebServer.routes(
+                        service,
+                        io.github.saltfront.app.store.Database.open(options.data())
+                                .savedPlans(),
+                        options)
+                .forEach(route ->
+                        routes.add(route.method().name().toLowerCase(java.util.Locale.ROOT) + " " + route.path()));
         service.close();
         assertThat(described).isEqualTo(routes);
         assertThat(document.path("openapi").asString()).startsWith("3.1");
@@ -110,11 +114,15 @@ class WebServerTest {
         assertThat(response.statusCode()).as(response.body()).isEqualTo(200);
         JsonNode plan = json(response);
         assertThat(plan.path("schema").asString()).isEqualTo(PlanJson.SCHEMA);
-        assertThat(plan.path("clock").get(plan.path("clock").size() - 1).path("time").asString())
+        assertThat(plan.path("clock")
+                        .get(plan.path("clock").size() - 1)
+                        .path("time")
+                        .asString())
                 .isEqualTo("2026-11-28T19:00:00+01:00");
         // the official minimum for pork chops (USDA FSIS chart) is 145 F with 3 min rest
         JsonNode minimum = plan.path("cooking").path("safety").path("consumer_minimum");
-        assertThat(minimum.path("temperature_c").asDouble()).isCloseTo(62.78, org.assertj.core.data.Offset.offset(0.01));
+        assertThat(minimum.path("temperature_c").asDouble())
+                .isCloseTo(62.78, org.assertj.core.data.Offset.offset(0.01));
         JsonNode fronts = json(post("/api/fronts", CHOP));
         assertThat(fronts.path("temperature_c").size())
                 .isEqualTo(fronts.path("time_s").size())
@@ -126,11 +134,14 @@ class WebServerTest {
 
     @Test
     void allProblemsAreToldWithTheirKeys() {
-        HttpResponse<String> response =
-                post("/api/plan", "{\"cut\":\"unicorn\",\"mass\":\"1\",\"salting\":{\"tiem\":\"2 h\"},\"guests\":{\"count\":0}}");
+        HttpResponse<String> response = post(
+                "/api/plan",
+                "{\"cut\":\"unicorn\",\"mass\":\"1\",\"salting\":{\"tiem\":\"2 h\"},\"guests\":{\"count\":0}}");
         assertThat(response.statusCode()).isEqualTo(400);
         List<String> fields = new ArrayList<>();
-        json(response).path("problems").forEach(problem -> fields.add(problem.path("field").asString()));
+        json(response)
+                .path("problems")
+                .forEach(problem -> fields.add(problem.path("field").asString()));
         assertThat(fields).containsExactlyInAnyOrder("cut", "mass", "salting.tiem", "guests.count");
     }
 
@@ -138,7 +149,8 @@ class WebServerTest {
     void whatCannotBePlannedIsToldBesideItsKey() {
         HttpResponse<String> response = post("/api/plan", "{\"cut\":\"salmon-fillet\",\"mass\":\"170 g\"}");
         assertThat(response.statusCode()).isEqualTo(422);
-        assertThat(json(response).path("problems").get(0).path("field").asString()).isEqualTo("cut");
+        assertThat(json(response).path("problems").get(0).path("field").asString())
+                .isEqualTo("cut");
     }
 
     @ParameterizedTest
@@ -146,7 +158,8 @@ class WebServerTest {
     void jsonThatIsNoRequestIsWrongInput(String body) {
         HttpResponse<String> response = post("/api/plan", body);
         assertThat(response.statusCode()).isEqualTo(400);
-        assertThat(json(response).path("problems").get(0).path("message").asString()).isNotBlank();
+        assertThat(json(response).path("problems").get(0).path("message").asString())
+                .isNotBlank();
     }
 
     @Test
@@ -158,7 +171,8 @@ class WebServerTest {
 
     @Test
     void aPostThatAFormOfAnotherSiteCanSendIsRefused() {
-        HttpRequest.Builder form = to("/api/plan").header("Content-Type", "text/plain").POST(BodyPublishers.ofString(CHOP));
+        HttpRequest.Builder form =
+                to("/api/plan").header("Content-Type", "text/plain").POST(BodyPublishers.ofString(CHOP));
         assertThat(send(form).statusCode()).isEqualTo(415);
     }
 
@@ -186,7 +200,14 @@ class WebServerTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"/../openapi.json", "/..%2fopenapi.json", "/%2e%2e/WebServer.class", "/page/index.html", "/Index.html"})
+    @ValueSource(
+            strings = {
+                "/../openapi.json",
+                "/..%2fopenapi.json",
+                "/%2e%2e/WebServer.class",
+                "/page/index.html",
+                "/Index.html"
+            })
     void noPathLeadsOutOfThePages(String path) throws IOException {
         assertThat(raw("GET " + path + " HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n"))
                 .containsPattern("^HTTP/1.1 (400|404)");
@@ -221,18 +242,26 @@ class WebServerTest {
         HttpResponse<String> read = get("/api/saved/" + id);
         assertThat(read.headers().firstValue("Content-Type").orElse("")).startsWith(JSON);
         assertThat(json(read).path("request")).isEqualTo(MAPPER.readTree(CHOP));
-        assertThat(json(post("/api/saved/" + id + "/copy", "{}")).path("title").asString()).endsWith("(copy)");
+        assertThat(json(post("/api/saved/" + id + "/copy", "{}")).path("title").asString())
+                .endsWith("(copy)");
         JsonNode file = json(get("/api/saved-file"));
         assertThat(send(to("/api/saved/" + id).DELETE()).statusCode()).isEqualTo(204);
         assertThat(get("/api/saved/" + id).statusCode()).isEqualTo(404);
-        assertThat(json(post("/api/saved-file", MAPPER.writeValueAsString(file))).path("added").asInt()).isEqualTo(1);
+        assertThat(json(post("/api/saved-file", MAPPER.writeValueAsString(file)))
+                        .path("added")
+                        .asInt())
+                .isEqualTo(1);
         assertThat(get("/api/saved/" + id).statusCode()).isEqualTo(200);
     }
 
     @Test
     void aWrongRequestOrTitleIsNotSaved() {
-        assertThat(post("/api/saved", "{\"title\":\"x\",\"request\":{\"cut\":\"unicorn\"}}").statusCode()).isEqualTo(400);
-        assertThat(post("/api/saved", "{\"title\":\" \",\"request\":" + CHOP + "}").statusCode()).isEqualTo(400);
+        assertThat(post("/api/saved", "{\"title\":\"x\",\"request\":{\"cut\":\"unicorn\"}}")
+                        .statusCode())
+                .isEqualTo(400);
+        assertThat(post("/api/saved", "{\"title\":\" \",\"request\":" + CHOP + "}")
+                        .statusCode())
+                .isEqualTo(400);
         assertThat(post("/api/saved-file", "{\"plans\":[]}").statusCode()).isEqualTo(400);
     }
 
@@ -248,7 +277,9 @@ class WebServerTest {
         HttpResponse<String> entered = send(HttpRequest.newBuilder(URI.create(lan.address())));
         assertThat(entered.statusCode()).isEqualTo(302);
         String cookie = entered.headers().firstValue("Set-Cookie").orElseThrow();
-        assertThat(cookie).contains("HttpOnly", "SameSite=Lax").doesNotContain(lan.accessCode().orElseThrow());
+        assertThat(cookie)
+                .contains("HttpOnly", "SameSite=Lax")
+                .doesNotContain(lan.accessCode().orElseThrow());
         HttpRequest.Builder inside = HttpRequest.newBuilder(URI.create(base + "/api/catalog/salts"))
                 .header("Cookie", cookie.substring(0, cookie.indexOf(';')));
         assertThat(send(inside).statusCode()).isEqualTo(200);
