@@ -1,6 +1,6 @@
 // The two fronts: time runs to the right, depth from the surface down to the middle; salt above, heat below, on one clock.
 import { ask, h, s } from "./dom.js";
-import { bothTemperatures, clockTime, dayOf, duration, length, round, temperature } from "./words.js";
+import { clockTime, duration, length, round, temperature } from "./words.js";
 
 const SALT = { light: ["#f4f1e8", "#c3d4d3", "#7faab6", "#3f7895", "#1c4a70", "#0c2344"], dark: ["#142328", "#1c4352", "#2b7089", "#5aa5be", "#a5d8e6", "#eefaff"] };
 const HEAT = { light: ["#f4f1e8", "#f1d9a6", "#e6ab5d", "#cb6a38", "#93312f", "#4a0f22"], dark: ["#1b1613", "#55231a", "#a0411f", "#db7c34", "#f6bd72", "#fff3d6"] };
@@ -75,7 +75,7 @@ function image(f, field, scale, lines, toShare, stops) {
 }
 
 export function clockAt(f, t) {
-  const stage = f.stages.findLast(x => x.start_s <= t) ?? f.stages[0];
+  const stage = f.stages.findLast(x => x.start_s < t) ?? f.stages[0];
   const [h0, m0] = clockTime(stage.start).split(":").map(Number);
   const minutes = Math.round(h0 * 60 + m0 + (t - stage.start_s) / 60);
   const base = new Date(stage.start.slice(0, 10) + "T00:00");
@@ -96,10 +96,10 @@ function linePlot(out, f, scale, top, field, show, low, high, label, color, ghos
 }
 
 function legend(id, stops, x, y, low, high) {
-  const w = 70;
+  const end = 6 + 7.6 * high.length, w = x < 330 ? 34 : 70;
   return [s("linearGradient", { id }, stops.map((c, i) => s("stop", { offset: i / (stops.length - 1), "stop-color": c }))),
-    s("rect", { x: x - w - 34, y: y - 10, width: w, height: 10, fill: `url(#${id})`, stroke: "var(--edge)", "stroke-width": .5 }),
-    s("text", { x: x - w - 39, y, "text-anchor": "end", class: "soft" }, low), s("text", { x: x, y, "text-anchor": "end", class: "soft" }, high)];
+    s("rect", { x: x - w - end, y: y - 10, width: w, height: 10, fill: `url(#${id})`, stroke: "var(--edge)", "stroke-width": .5 }),
+    s("text", { x: x - w - end - 5, y, "text-anchor": "end", class: "soft" }, low), s("text", { x: x, y, "text-anchor": "end", class: "soft" }, high)];
 }
 
 function draw(f, plan, width, even, ghost) {
@@ -123,7 +123,7 @@ function draw(f, plan, width, even, ghost) {
     out.push(s("text", { x: LEFT - 5, y: top + 11, "text-anchor": "end", class: "soft" }, "surface"),
       s("text", { x: LEFT - 5, y: top + FIELD, "text-anchor": "end", class: "soft" }, f.two_faced ? "other" : "middle"));
   }
-  linePlot(out, f, scale, topKill, "kill_share_of_hold", v => Math.round(v * 100) + " %", 0, 1, "Required hold reached at the worst place", "var(--heat)", ghost);
+  linePlot(out, f, scale, topKill, "kill_share_of_hold", v => Math.round(v * 100) + " %", 0, 1, width < 480 ? "Required hold reached" : "Required hold reached at the worst place", "var(--heat)", ghost);
   const weights = [...f.weight_pct, ...(ghost?.weight_pct ?? [])], lowest = Math.floor(Math.min(...weights) / 5) * 5, highest = Math.ceil(Math.max(100, ...weights));
   linePlot(out, f, scale, topWeight, "weight_pct", v => v + " %", lowest, highest, "Weight left, juice and all", "var(--salt)", ghost, 100);
   const whisker = plan?.cooking?.time_to_pull_min, heat = f.stages.find(x => x.kind === "heat");
@@ -138,12 +138,12 @@ function draw(f, plan, width, even, ghost) {
   let last = -99;
   for (const stage of [...f.stages, { start_s: f.time_s.at(-1) }]) {
     const x = scale.x(stage.start_s + .001);
-    if (x - last < 44) continue;
+    const low = x - last < 46 ? 16 : 0;
     last = x;
-    out.push(s("path", { d: `M${x} ${axis - 4}V${axis + 3}`, class: "line" }), s("text", { x: Math.min(Math.max(x, 20), width - 20), y: axis + 17, "text-anchor": x > width - 40 ? "end" : "middle" }, clockAt(f, stage.start_s).clock));
+    out.push(s("path", { d: `M${x} ${axis - 4}V${axis + 3}`, class: "line" }), s("text", { x: Math.min(Math.max(x, 20), width - 20), y: axis + 17 + low, "text-anchor": x > width - 40 ? "end" : "middle" }, clockAt(f, stage.start_s + .5).clock));
   }
   const cursor = s("path", { class: "cursor", d: "" }), spot = s("circle", { r: 0, fill: "none", stroke: "var(--ink)", "stroke-width": 2 }), spot2 = spot.cloneNode();
-  const node = s("svg", { viewBox: `0 0 ${width} ${axis + 24}`, role: "img", "aria-labelledby": "fronts-title fronts-words" }, out, cursor, spot, spot2);
+  const node = s("svg", { viewBox: `0 0 ${width} ${axis + 40}`, role: "img", "aria-labelledby": "fronts-title fronts-words" }, out, cursor, spot, spot2);
   return { node, scale, move(t, d) {
     const x = scale.x(t);
     cursor.setAttribute("d", `M${x} ${BAND}V${axis - 4}`);
@@ -161,7 +161,7 @@ function summary(f, plan) {
   const salt = (t, d) => round(valueAt(f, "salt_pct", t, d), 2) + " %", heatAt = (t, d) => temperature(valueAt(f, "temperature_c", t, d));
   const near = Math.min(3, deep / 3);
   const done = f.time_s.find((_, i) => f.kill_share_of_hold[i] >= 1);
-  return [salted ? "When salting ends at " + clockAt(f, heat.start_s + .01).clock + ", the meat " + length(near) + " below the surface holds " + salt(heat.start_s, near) + " salt and the middle " + salt(heat.start_s, deep) + "."
+  return [salted ? "When salting ends at " + clockAt(f, heat.start_s + .5).clock + ", the meat " + length(near) + " below the surface holds " + salt(heat.start_s, near) + " salt and the middle " + salt(heat.start_s, deep) + "."
       : "The salt goes on with the heat.",
     "The heat is quicker: after " + duration((heat.end_s - heat.start_s) / 60) + " the middle shows " + heatAt(heat.end_s, deep) + " while it is " + heatAt(heat.end_s, near) + " at " + length(near) + " and " + heatAt(heat.end_s, 0) + " at the surface.",
     done === undefined ? "In this median piece the required hold is not reached." : "The required hold at the worst place is reached at " + clockAt(f, done).clock + ".",
@@ -175,7 +175,7 @@ function table(f) {
   return h("details", { class: "no-print" }, h("summary", {}, "Read it as a table"), h("div", { class: "scroll", tabindex: "0", role: "region", "aria-label": "The two fronts as a table" }, h("table", {},
     h("caption", {}, "The median piece along the day"), h("thead", {}, h("tr", {}, head.map(t => h("th", { scope: "col" }, t)))),
     h("tbody", {}, [...moments].map(t => {
-      const at = clockAt(f, Math.max(0, t - .01)), i = indexAt(f.time_s, t);
+      const at = clockAt(f, t), i = indexAt(f.time_s, t);
       return h("tr", {}, h("th", { scope: "row" }, at.clock), h("td", {}, WORDS[at.stage.kind] ?? at.stage.kind), [0, deep / 2, deep].map(d => h("td", {}, round(valueAt(f, "salt_pct", t, d), 2) + " %")),
         [0, deep / 2, deep].map(d => h("td", {}, temperature(valueAt(f, "temperature_c", t, d)))), h("td", {}, Math.min(100, Math.round(100 * mix(i, k => f.kill_share_of_hold[k]))) + " %"),
         h("td", {}, round(mix(i, k => f.weight_pct[k]), 0) + " %"));
@@ -242,7 +242,7 @@ export function paint(place, f, plan, request, ghost) {
   canvas.addEventListener("pointerdown", point);
   place.replaceChildren(h("section", { class: "block", "aria-labelledby": "fronts-title" }, h("h2", { id: "fronts-title" }, "The two fronts"),
     h("p", {}, "Time runs to the right, depth runs down from the surface to the middle. Darker means more" + (dark() ? " (here in the dark: lighter)" : "") + ". The thin lines: " + [f.target_salt_pct, .5].map(v => round(v, 2).replace(/0$/, "") + " % salt").join(" and ") + "; "
-      + temperature(54) + " and the " + temperature(f.pull_temperature_c) + " at which you take it out. The bracket over the picture holds 9 of 10 take-out times."),
+      + temperature(54) + " and the " + temperature(f.pull_temperature_c, 1) + " at which you take it out. The bracket over the picture holds 9 of 10 take-out times."),
     h("figure", { class: "fronts" }, canvas, h("figcaption", { id: "fronts-words" }, summary(f, plan))),
     readout,
     h("div", { class: "no-print" }, h("div", { class: "two" }, h("div", { class: "slide" }, h("label", { for: "fronts-time" }, "Moment"), time), h("div", { class: "slide" }, h("label", { for: "fronts-depth" }, "Depth, surface to " + (f.two_faced ? "other side" : "middle")), depthInput)),

@@ -1,6 +1,6 @@
 // The plan in plain words.
 import { h, s } from "./dom.js";
-import { bothTemperatures, clockTime, currentUnits, dayOf, duration, interval, length, mass, percent, round, temperature, TREATMENTS } from "./words.js";
+import { bothTemperatures, clockTime, dayOf, duration, interval, mass, percent, round, temperature, TREATMENTS } from "./words.js";
 import { focusField, knows } from "./form.js";
 
 export function render(plan, request, appliance) {
@@ -34,7 +34,7 @@ function story(plan, appliance) {
   const steps = [
     h("p", {}, (soaks || x.time_min > 0 ? dayOf(start.time) + " at " + clockTime(start.time) + ": " : ""), sentence),
     h("p", {}, "Cook at ", strong(temperature(c.setting_c)), " (" + (appliance?.name ?? c.appliance).toLowerCase() + ") from " + clockTime(cook.time)
-      + ". Take " + (f.pieces > 1 ? "each piece" : "it") + " out when the middle shows ", strong(bothTemperatures(c.pull_temperature_c)),
+      + ". Take " + (f.pieces > 1 ? "each piece" : "it") + " out when the middle shows ", strong(bothTemperatures(c.pull_temperature_c, 1)),
       ", about ", strong(duration(c.time_to_pull_min.median)), " later. Off the heat it still climbs to " + temperature(c.peak_core_temperature_c.median) + "."),
     h("p", {}, c.rest_min > 0 ? "Let it rest " + duration(c.rest_min) + ", then serve at " : "Serve at ", strong(clockTime(end.time)), " on " + dayOf(end.time) + "."),
   ];
@@ -45,8 +45,8 @@ function story(plan, appliance) {
 function salting(plan) {
   const x = plan.salting;
   const items = [];
-  if (x.salt_g > 0) items.push(["Salt, by the scale", mass(x.salt_g), x.salt_spoons ? "or " + x.salt_spoons + " " + (x.salt_form ?? "") : ""]);
-  for (const l of x.liquids ?? []) items.push([l.liquid, mass(l.mass_g), round(l.volume_l, 2) + " liter"]);
+  if (x.salt_g > 0) items.push(["Salt, by the scale", mass(x.salt_g), x.salt_spoons ? "or " + x.salt_spoons + " " + (x.salt_form ?? "").replaceAll("-", " ") + ", level" : ""]);
+  for (const l of x.liquids ?? []) items.push([l.liquid.charAt(0).toUpperCase() + l.liquid.slice(1), mass(l.mass_g), round(l.volume_l, 2) + " liter"]);
   if (x.sugar_added_g > 0) items.push(["Sugar", mass(x.sugar_added_g)]);
   if (x.time_min > 0) items.push(["Time", duration(x.time_min), x.earliest_min === undefined ? "" : "seasoned from " + duration(x.earliest_min) + ", too salty after " + duration(x.latest_min)]);
   if (x.finish_g > 0) items.push(["Salt at the table", mass(x.finish_g)]);
@@ -66,7 +66,7 @@ function cooking(plan, appliance) {
   const c = plan.cooking;
   return block("cooking", "Cook and rest",
     big([["Set " + (appliance?.name ?? c.appliance).toLowerCase() + " to", temperature(c.setting_c), "", true],
-      ["Take out at", bothTemperatures(c.pull_temperature_c), "measured in the middle", true],
+      ["Take out at", bothTemperatures(c.pull_temperature_c, 1), "measured in the middle", true],
       ["That takes about", duration(c.time_to_pull_min.median), duration(c.time_to_pull_min.low) + " to " + duration(c.time_to_pull_min.high), true],
       ["It climbs to", temperature(c.peak_core_temperature_c.median), temperature(c.peak_core_temperature_c.low) + " to " + temperature(c.peak_core_temperature_c.high), true],
       ["Rest", duration(c.rest_min), "uncovered unless the clock says otherwise", true]]),
@@ -82,6 +82,13 @@ function clock(plan) {
   })));
 }
 
+// a hold is never told shorter than it is
+function hold(seconds) {
+  if (seconds >= 600) return Math.ceil(seconds / 60) + " min";
+  const s = Math.ceil(seconds);
+  return (s >= 60 ? Math.floor(s / 60) + " min " : "") + s % 60 + " s";
+}
+
 function safety(plan) {
   const x = plan.cooking.safety, m = x.consumer_minimum;
   return block("safety", "Is it safe?",
@@ -91,7 +98,7 @@ function safety(plan) {
         h("b", {}, x.hold_share_low_end_pct >= 100 ? "100 % or more" : round(x.hold_share_low_end_pct, 0) + " %"),
         "of the required hold at the worst place, for 19 of 20 cooks. Table: " + x.hold_table + (x.salt_allowance ? ", with our own allowance for salt below "
           + temperature(x.salt_allowance.below_c) : "") + ".", x.hold_at_peak_s ? " At " + temperature(plan.cooking.peak_core_temperature_c.median) + " that hold is "
-          + duration(x.hold_at_peak_s / 60) + "." : ""),
+          + hold(x.hold_at_peak_s) + "." : ""),
       h("div", { class: "official" }, h("h3", {}, "Official minimum for consumers"), h("b", {}, bothTemperatures(m.temperature_c)),
         m.rest_min > 0 ? "and " + duration(m.rest_min) + " rest. " : "in the coldest spot. ", m.edition + ".")),
     x.reasons.length ? h("ul", {}, x.reasons.map(r => h("li", {}, r))) : null,
@@ -142,5 +149,3 @@ function assumed(plan) {
       h("td", { class: "no-print" }, knows(a.field) ? h("button", { type: "button", class: "say", onclick: () => focusField(a.field) }, "Say it", h("span", { class: "unseen" }, ": " + a.field)) : null)))))),
     h("p", { class: "hint" }, "Read off " + plan.ensemble.members + " simulated pieces, seed " + plan.ensemble.seed + ", Saltfront " + plan.program_version + "."));
 }
-
-export { length, currentUnits };

@@ -6,8 +6,8 @@ const FLESH = { chicken: "#e9b59a", turkey: "#e4ab90", duck: "#b9655a", goose: "
   lamb: "#c0605a", veal: "#dd9a90", rabbit: "#e6b7a6", venison: "#8c3f3d", fish: "#ec9a72", shellfish: "#f0a58a" };
 
 const BODIES = {
-  slab: f => [s("path", { d: "M14 40c6-16 26-20 54-18c28 2 40 8 38 20c-2 11-20 17-48 17c-28 0-50-7-44-19z", fill: f, stroke: INK, "stroke-width": 2 }),
-    s("path", { d: "M14 42v8c2 10 22 17 46 17s44-6 46-17v-8", fill: "none", stroke: INK, "stroke-width": 2 })],
+  slab: f => [s("path", { d: "M13 41c-2 20 20 26 47 26c28 0 44-8 46-17v-11z", fill: f, stroke: INK, "stroke-width": 2, "stroke-linejoin": "round" }),
+    s("path", { d: "M14 40c6-16 26-20 54-18c28 2 40 8 38 20c-2 9-20 14-48 14c-28 0-50-5-44-16z", fill: f, stroke: INK, "stroke-width": 2 })],
   box: f => [s("path", { d: "M16 32l20-14h68l-18 14z", fill: f, stroke: INK, "stroke-width": 2, "stroke-linejoin": "round" }),
     s("path", { d: "M16 32h70v32h-70z", fill: f, stroke: INK, "stroke-width": 2, "stroke-linejoin": "round" }),
     s("path", { d: "M86 32l18-14v30l-18 16z", fill: f, stroke: INK, "stroke-width": 2, "stroke-linejoin": "round" })],

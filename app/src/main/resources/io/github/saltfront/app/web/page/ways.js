@@ -37,7 +37,7 @@ export async function showWays(place, request, take) {
     return;
   }
   if (!place.isConnected) return;
-  const others = found.alternatives.map(way => h("div", {}, h("h3", {}, way.title),
+  const others = found.alternatives.map(way => h("div", {}, h("h3", {}, way.title.charAt(0).toUpperCase() + way.title.slice(1)),
     h("p", {}, way.wins.length ? "Better: " + list(way.wins.map(w => WINS[w] ?? w)) + ". " : "", way.loses.length ? "Worse: " + list(way.loses.map(w => LOSES[w] ?? w)) + "." : ""),
     rows(way.outcome), h("button", { type: "button", class: "quiet-button no-print", onclick: () => take(changed(request, way)) }, "Plan it this way", h("span", { class: "unseen" }, ": " + way.title))));
   const matters = Object.entries(RESULTS).map(([key, name]) => {

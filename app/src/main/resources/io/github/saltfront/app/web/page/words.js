@@ -22,13 +22,14 @@ export function temperature(celsius, digits = 0) {
 
 // both scales, where a thermometer may show either
 export function bothTemperatures(celsius, digits = 0) {
-  const c = round(celsius, digits) + " °C";
-  const f = round(celsius * 1.8 + 32, 0) + " °F";
+  const c = (digits ? round(Math.ceil(celsius * 10 - .05) / 10, 1) : round(celsius, 0)) + " °C";
+  // a reading to wait for is never rounded down
+  const f = (digits ? Math.ceil(celsius * 1.8 + 32 - .05) : Math.round(celsius * 1.8 + 32)) + " °F";
   return isMetric() ? c + " (" + f + ")" : f + " (" + c + ")";
 }
 
 export function length(mm) {
-  return isMetric() ? round(mm, mm < 10 ? 1 : 0) + " mm" : round(mm / 25.4, 2) + " in";
+  return isMetric() ? round(mm, mm < 10 && mm % 1 ? 1 : 0) + " mm" : round(mm / 25.4, 2) + " in";
 }
 
 export function duration(minutes) {
