@@ -25,10 +25,10 @@ public final class SavedPlans {
      * @return the plans
      */
     public List<SavedPlan> list(String word) {
-        String pattern = "%" + word.toLowerCase(Locale.ROOT).replaceAll("([\\\\%_])", "\\\\$1") + "%";
+        String pattern = "%" + word.toLowerCase(Locale.ROOT).replaceAll("([!%_])", "!$1") + "%";
         return jdbi.withHandle(handle -> handle.createQuery("select " + COLUMNS
-                        + " from saved_plan where deleted_ms is null and (lower(title) like :word escape '\\'"
-                        + " or lower(request) like :word escape '\\') order by changed_ms desc, id")
+                        + " from saved_plan where deleted_ms is null and (lower(title) like :word escape '!'"
+                        + " or lower(request) like :word escape '!') order by changed_ms desc, id")
                 .bind("word", pattern)
                 .map((row, context) -> plan(row))
                 .list());
