@@ -103,7 +103,8 @@ final class Kitchen implements AutoCloseable {
     }
 
     static void assertFits(Page page) {
-        assertThat(page.evaluate("document.documentElement.scrollWidth - innerWidth")).isEqualTo(0);
+        assertThat(page.evaluate("document.documentElement.scrollWidth - innerWidth"))
+                .isEqualTo(0);
     }
 
     @Override

@@ -117,7 +117,9 @@ public final class TrialSheets {
     private void scale(Sheet sheet) {
         page.append("<table><thead><tr><td></td>");
         for (Serving serving : sheet.servings()) {
-            page.append("<th scope=\"col\" class=\"code\">").append(serving.code()).append("</th>");
+            page.append("<th scope=\"col\" class=\"code\">")
+                    .append(serving.code())
+                    .append("</th>");
         }
         page.append("</tr></thead><tbody>");
         List<String> words = RatingProtocol.words();
