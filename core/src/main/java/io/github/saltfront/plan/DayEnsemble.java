@@ -2,6 +2,7 @@ package io.github.saltfront.plan;
 
 import io.github.saltfront.matter.Composition;
 import io.github.saltfront.quality.Band;
+import io.github.saltfront.quality.KajitaniJuice;
 import io.github.saltfront.shape.LayerGrid;
 import io.github.saltfront.shape.Shape;
 import io.github.saltfront.transport.FaceCondition;
@@ -168,7 +169,9 @@ public final class DayEnsemble {
             before = inputs;
             solver.run(inputs, (s, member, start, end) -> days.get(member).step(s, member, start, end));
             for (int i = 0; i < row.size(); i++) {
-                days.get(i).endStage(solver, i);
+                StageQuality quality =
+                        StageQuality.of(solver, i, members.get(i).extent(), settings.denaturation() instanceof KajitaniJuice);
+                days.get(i).endStage(solver, i, quality);
             }
         }
         return days;

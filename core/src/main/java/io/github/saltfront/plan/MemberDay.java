@@ -27,6 +27,7 @@ public final class MemberDay {
      * @param evaporated evaporated water since the start of the day [kg/kg]
      * @param drippedSalt share of the salt that left with the juice [-]
      * @param leastKill least kill of the first kind
+     * @param quality protein changes and dryness
      */
     public record StageEnd(
             String kind,
@@ -41,7 +42,8 @@ public final class MemberDay {
             double massLoss,
             double evaporated,
             double drippedSalt,
-            double leastKill) {}
+            double leastKill,
+            StageQuality quality) {}
 
     private final List<StageEnd> ends = new ArrayList<>();
     private final List<double[]> steps = new ArrayList<>();
@@ -69,7 +71,7 @@ public final class MemberDay {
         };
     }
 
-    void endStage(LayerSolver solver, int member) {
+    void endStage(LayerSolver solver, int member, StageQuality quality) {
         double end = begin + solver.stageTime(member);
         ends.add(new StageEnd(
                 kind,
@@ -84,7 +86,8 @@ public final class MemberDay {
                 solver.massLoss(member),
                 solver.evaporatedShare(member),
                 solver.drippedSaltShare(member),
-                solver.leastKill(member)));
+                solver.leastKill(member),
+                quality));
         begin = end;
     }
 
