@@ -9,14 +9,14 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 
 /**
- * How long a planned piece is warm, over the ensemble, and how its median day stands against the official limits. The median
+ * How long a planned piece is warm, over the ensemble, and how it stands against the official limits. The day of median warmth
  * decides before the heat: the spread of the start temperature stands for a refrigerator that is not what the cook says, and the
- * cautions tell to measure it.
+ * cautions tell to measure it. From the heat on the day of median come-up decides.
  *
  * @param before time at 41-135 F (5-57.2 deg C) before the heat at the warmer of core and surface [s]
  * @param comeUp time of the core between 50 and 130 F (10-54.4 deg C) on the way to its peak [s]
  * @param hotAfter time of the core at 135 F (57.2 deg C) or above after it is out, within the rest [s]
- * @param limits limits of the day with the median come-up
+ * @param limits limits of the two median days
  */
 public record WarmTimes(Interval before, Interval comeUp, Interval hotAfter, DayLimits limits) {
     private static final double COLD = Temperature.fromFahrenheit(41);
@@ -30,7 +30,7 @@ public record WarmTimes(Interval before, Interval comeUp, Interval hotAfter, Day
                 interval(days, WarmTimes::comeUp),
                 interval(
                         days, day -> day.timeAbove(HOT, day.end(CookStages.HEAT).end())),
-                limits(median(days)));
+                limits(median(days, WarmTimes::before), median(days, WarmTimes::comeUp)));
     }
 
     private static Interval interval(List<MemberDay> days, ToDoubleFunction<MemberDay> time) {
@@ -57,11 +57,15 @@ public record WarmTimes(Interval before, Interval comeUp, Interval hotAfter, Day
                 : 0;
     }
 
-    private static MemberDay median(List<MemberDay> days) {
-        return days.stream()
-                .sorted(Comparator.comparingDouble(WarmTimes::comeUp))
-                .toList()
-                .get(days.size() / 2);
+    private static MemberDay median(List<MemberDay> days, ToDoubleFunction<MemberDay> time) {
+        return days.stream().sorted(Comparator.comparingDouble(time)).toList().get(days.size() / 2);
+    }
+
+    private static DayLimits limits(MemberDay cold, MemberDay hot) {
+        DayLimits before = limits(cold);
+        DayLimits heated = limits(hot);
+        return new DayLimits(
+                before.before(), heated.comeUp(), heated.after(), before.growthBefore(), heated.growthAfter());
     }
 
     private static DayLimits limits(MemberDay day) {

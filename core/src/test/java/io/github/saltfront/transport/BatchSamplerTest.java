@@ -46,7 +46,9 @@ class BatchSamplerTest {
         for (int member = 0; member < 2; member++) {
             assertThat(sampler.filled(member)).isEqualTo(60);
             assertThat(sampler.core(member, 59)).isCloseTo(solver.coreTemperature(member), within(1e-9));
-            assertThat(sampler.surface(member, 59)).isCloseTo(solver.faceTemperature(0, member), within(1e-6));
+            // the conductance from the outermost cell is that of the last evaluation: within a step it changes by less
+            // than 1e-5 of itself here, and the face with it
+            assertThat(sampler.surface(member, 59)).isCloseTo(solver.faceTemperature(0, member), within(1e-5 * 30));
             assertThat(sampler.mean(member, 59)).isCloseTo(solver.meanTemperature(member), within(1e-9));
         }
     }

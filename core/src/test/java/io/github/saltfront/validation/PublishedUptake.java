@@ -98,8 +98,8 @@ final class PublishedUptake {
                         11.6,
                         massGain(0.06),
                         true,
-                        ""),
-                new Row("U04", "the same in plain water", source, "%", 3.2, 3.2, massGain(0), true, ""));
+                        THICK_PART),
+                new Row("U04", "the same in plain water", source, "%", 3.2, 3.2, massGain(0), true, THICK_PART));
     }
 
     private static Band massGain(double strength) {

@@ -117,7 +117,10 @@ public record SimulationFile(
     }
 
     private static boolean isSalted(List<Stage> stages, double salt, double nativeSalt) {
-        return salt > nativeSalt + SALTED || stages.stream().anyMatch(stage -> stage.salt() != SaltExchange.NONE);
+        return salt > nativeSalt + SALTED
+                || stages.stream()
+                        .map(Stage::salt)
+                        .anyMatch(exchange -> exchange != SaltExchange.NONE && exchange != SaltExchange.KEEP);
     }
 
     static MeatModel readMeat(Node node, Catalog catalog) {

@@ -34,6 +34,8 @@ class OutputSchemaTest {
                 BREAST + "salting: {treatment: wet-brine}\n",
                 BREAST + "salting: {treatment: surface-salt}\n",
                 BREAST + "salting: {treatment: none}\n",
+                "cut: pork-tenderloin\nmass: 500 g\nliquid: orange-juice\nsalting: {treatment: marinade, time: 2 h}\n"
+                        + "appliance: oven-fan\nnow: 2026-11-28T12:00\n",
                 "meat: {water: 72 %, protein: 21 %, fat: 6 %, species: beef}\nmass: 400 g\n"
                         + "shape: {kind: slab, thickness: 30 mm}\n"
                         + "salting: {treatment: dry-salt, time: 4 h}\ntaste: {core: 58 °C}\nnow: 2026-11-28T12:00\n")) {
@@ -41,7 +43,7 @@ class OutputSchemaTest {
         }
         assertThat(plans)
                 .extracting(p -> p.get("salting").get("treatment").asString())
-                .containsExactly("wet-brine", "surface-salt", "none", "dry-salt");
+                .containsExactly("wet-brine", "surface-salt", "none", "marinade", "dry-salt");
         requireAllUsed(schema, plans);
     }
 
@@ -55,7 +57,13 @@ class OutputSchemaTest {
                 "simulate",
                 "piece: {shape: {kind: sphere, diameter: 50 mm}, meat: pork-tenderloin, start_temperature: -10 °C}\n"
                         + "stages:\n  - {kind: thaw, medium: 4 °C, time: 3 h}\noutput: {every: 10 min, field: yes}\n");
-        requireAllUsed(schema, List.of(slab, field));
+        JsonNode solid = run(
+                schema,
+                "simulate",
+                "piece: {shape: {kind: sphere, diameter: 50 mm}, meat: pork-tenderloin, start_temperature: 4 °C}\n"
+                        + "stages:\n  - {kind: heat, medium: 80 °C, time: 10 min}\noutput: {every: 1 min, cells: 4000}\n"
+                        + "solver: 3d\n");
+        requireAllUsed(schema, List.of(slab, field, solid));
     }
 
     @Test

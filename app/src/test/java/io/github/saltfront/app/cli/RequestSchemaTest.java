@@ -188,7 +188,6 @@ class RequestSchemaTest {
                 "plan-unknown-treatment.yaml",
                 "plan-half-piece.yaml",
                 "plan-meat-and-cut.yaml",
-                "plan-liquid.yaml",
                 "plan-shape-and-thickness.yaml",
                 "plan-json.json",
                 "simulate-unknown-key.yaml",

@@ -30,7 +30,7 @@ class SimulatedSaltingTest {
 
     @Test
     void saltThatIsLeftGoesOnDissolvingInTheNextStage() {
-        String dose = "- {kind: dry-salt, dose: 3 %%, temperature: 4 C, evaporation: off, time: %s}";
+        String dose = "- {kind: dry-salt, dose: 6 %%, temperature: 4 C, evaporation: off, time: %s}";
         String dry = "- {kind: air-dry, medium: 4 C, evaporation: off, time: 5 h}";
         double first = salt(dose.formatted("1 h"));
         double split = salt(dose.formatted("1 h") + "\n" + dry);
@@ -38,7 +38,7 @@ class SimulatedSaltingTest {
         assertThat(straight).as("salt must be left after an hour").isGreaterThan(1.5 * first);
         // the film is rebuilt on what is left: its strength differs by a hundredth of saturation over what is left at
         // the end
-        double left = 1 - straight / 0.03;
+        double left = 1 - straight * 1.06 / 0.06;
         assertThat(split).isCloseTo(straight, within(FILM / Math.max(0.1, left) * straight));
     }
 
