@@ -1,6 +1,7 @@
 package io.github.saltfront.live;
 
 import io.github.saltfront.plan.DayEnsemble;
+import io.github.saltfront.plan.StageQuality;
 import io.github.saltfront.shape.LayerGrid;
 import io.github.saltfront.transport.LayerSolver;
 
@@ -66,7 +67,7 @@ final class MemberCurve implements DayEnsemble.DayRecorder {
     }
 
     @Override
-    public void endStage(LayerSolver solver, int member) {
+    public void endStage(LayerSolver solver, int member, StageQuality quality) {
         begin += solver.stageTime(member) * pace;
         scalars(solver, member, begin);
     }

@@ -3,6 +3,7 @@ package io.github.saltfront.live;
 import io.github.saltfront.plan.CookStages;
 import io.github.saltfront.plan.DayEnsemble;
 import io.github.saltfront.plan.MemberDay;
+import io.github.saltfront.plan.StageQuality;
 import io.github.saltfront.transport.LayerSolver;
 
 /** What a rest makes of one member that is taken out at a given core temperature. */
@@ -20,8 +21,8 @@ final class RestRecord implements DayEnsemble.DayRecorder {
     }
 
     @Override
-    public void endStage(LayerSolver solver, int member) {
-        day.endStage(solver, member);
+    public void endStage(LayerSolver solver, int member, StageQuality quality) {
+        day.endStage(solver, member, quality);
     }
 
     /** Whether it came to the temperature at which it was to be taken out. */

@@ -2,6 +2,7 @@ package io.github.saltfront.plan;
 
 import io.github.saltfront.matter.Composition;
 import io.github.saltfront.quality.Band;
+import io.github.saltfront.quality.KajitaniJuice;
 import io.github.saltfront.shape.LayerGrid;
 import io.github.saltfront.shape.Shape;
 import io.github.saltfront.transport.FaceCondition;
@@ -174,8 +175,9 @@ public final class DayEnsemble {
          *
          * @param solver the solver at the end of the stage
          * @param member place of the member in the solver
+         * @param quality protein changes and dryness at the end of the stage
          */
-        void endStage(LayerSolver solver, int member);
+        void endStage(LayerSolver solver, int member, StageQuality quality);
     }
 
     /**
@@ -236,8 +238,10 @@ public final class DayEnsemble {
             solver.run(
                     inputs,
                     (s, member, start, end) -> recorders.get(part.get(member)).step(s, member, start, end));
+            boolean changing = settings.denaturation() instanceof KajitaniJuice;
             for (int i = 0; i < part.size(); i++) {
-                recorders.get(part.get(i)).endStage(solver, i);
+                StageQuality quality = StageQuality.of(solver, i, members.get(i).extent(), changing);
+                recorders.get(part.get(i)).endStage(solver, i, quality);
             }
         }
     }

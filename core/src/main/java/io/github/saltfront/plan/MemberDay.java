@@ -27,6 +27,7 @@ public final class MemberDay implements DayEnsemble.DayRecorder {
      * @param evaporated evaporated water since the start of the day [kg/kg]
      * @param drippedSalt share of the salt that left with the juice [-]
      * @param leastKill least kill of the first kind
+     * @param quality protein changes and dryness
      */
     public record StageEnd(
             String kind,
@@ -41,7 +42,8 @@ public final class MemberDay implements DayEnsemble.DayRecorder {
             double massLoss,
             double evaporated,
             double drippedSalt,
-            double leastKill) {}
+            double leastKill,
+            StageQuality quality) {}
 
     private final List<StageEnd> ends = new ArrayList<>();
     private final List<double[]> steps = new ArrayList<>();
@@ -72,7 +74,7 @@ public final class MemberDay implements DayEnsemble.DayRecorder {
     }
 
     @Override
-    public void endStage(LayerSolver solver, int member) {
+    public void endStage(LayerSolver solver, int member, StageQuality quality) {
         double end = begin + solver.stageTime(member);
         ends.add(new StageEnd(
                 kind,
@@ -87,7 +89,8 @@ public final class MemberDay implements DayEnsemble.DayRecorder {
                 solver.massLoss(member),
                 solver.evaporatedShare(member),
                 solver.drippedSaltShare(member),
-                solver.leastKill(member)));
+                solver.leastKill(member),
+                quality));
         begin = end;
     }
 

@@ -4,12 +4,12 @@ import io.github.saltfront.catalog.Cut;
 import io.github.saltfront.catalog.CutSize;
 import io.github.saltfront.shape.Shape;
 import io.github.saltfront.units.Checks;
-import java.util.Arrays;
 import java.util.OptionalDouble;
 
 /**
- * Shape of a piece from its cut, mass and thickness. Length and width follow from those of the typical piece so that the
- * piece fills the same share of the box around it. Edges count: salt and heat enter a chop through them too. A bone is taken as
+ * Shape of a piece from its cut, mass and thickness. The thickness stays, the ratio of length to width is that of the typical piece,
+ * and both are such that the volume is that of the mass: real pieces are rounder than the box around them, and what is computed must
+ * not weigh more than what is cooked (decision 0010). Edges count: salt and heat enter a chop through them too. A bone is taken as
  * meat: it slows its side, but hot air reaches that side as well. Two kinds of piece
  * are slabs all the same: whole birds, which become the slab that takes the measured time and never a solid body of their mass;
  * and tapered pieces such as fillets, whose thick part is what heats last and has no edge near it.
@@ -53,20 +53,39 @@ public final class PieceShape {
                 "a piece of " + Math.round(mass * 1000) + " g cannot be " + Math.round(given * 1000)
                         + " mm at its thinnest: a ball of that mass is " + Math.round(ball * 1000)
                         + " mm. Is the mass that of one piece?");
-        double thick = size.isHollow() ? 2 * size.equivalentHalfThicknessAt(mass) * given / usual : given;
-        double area = mass / size.mass().typical() * size.thickness() / given;
-        double[] sides = {
-            thick, Math.max(thick, size.width() * Math.sqrt(area)), Math.max(thick, size.length() * Math.sqrt(area))
-        };
-        Arrays.sort(sides);
-        boolean tapered = size.isHollow() || size.fillFactor(density) < TAPERED;
+        if (size.isHollow()) {
+            return new Shape.Slab(2 * size.equivalentHalfThicknessAt(mass) * given / usual);
+        }
+        boolean tapered = size.fillFactor(density) < TAPERED;
+        double ratio = size.length() / size.width();
+        double volume = mass / density;
         return switch (size.shape()) {
-            case SLAB -> tapered ? new Shape.Slab(thick) : new Shape.Box(sides[2], sides[1], sides[0]);
-            case CYLINDER -> new Shape.Cylinder(thick, Math.max(size.length() * area, thick));
-            case SPHERE -> new Shape.Sphere(thick);
-            case BOX -> new Shape.Box(sides[2], sides[1], sides[0]);
-            case ELLIPSOID -> new Shape.Ellipsoid(sides[2], sides[1], sides[0]);
+            case SLAB -> tapered ? new Shape.Slab(given) : box(volume, given, ratio);
+            case CYLINDER -> cylinder(volume, given);
+            case SPHERE -> new Shape.Sphere(given);
+            case BOX -> box(volume, given, ratio);
+            case ELLIPSOID -> ellipsoid(volume, given, ratio);
         };
+    }
+
+    /** A box of a volume, thickness and ratio of its other sides; rounder if it would be lower than it is thick. */
+    private static Shape box(double volume, double thickness, double ratio) {
+        double area = volume / thickness;
+        double width = Math.max(thickness, Math.sqrt(area / ratio));
+        return area / width >= thickness
+                ? new Shape.Box(area / width, width, thickness)
+                : ellipsoid(volume, thickness, ratio);
+    }
+
+    private static Shape cylinder(double volume, double diameter) {
+        double length = volume / (Math.PI / 4 * diameter * diameter);
+        return length >= diameter ? new Shape.Cylinder(diameter, length) : ellipsoid(volume, diameter, 1);
+    }
+
+    private static Shape ellipsoid(double volume, double thickness, double ratio) {
+        double area = volume / (BALL * thickness);
+        double width = Math.max(thickness, Math.sqrt(area / ratio));
+        return new Shape.Ellipsoid(Math.max(thickness, area / width), width, thickness);
     }
 
     /**

@@ -20,16 +20,16 @@ import org.junit.jupiter.params.provider.CsvSource;
 class JuiceLossTest {
     private static final JuiceFactors FACTORS = JuiceFactors.load();
 
-    // L = s g [0.084 (Xm + Xs)/2 + 0.167 Xa] by hand
+    // L = s g [0.063 (Xm + Xs)/2 + 0.182 Xa] by hand
     @ParameterizedTest
     @CsvSource({
-        "beef, 1, 1, 1, 0, 0.303710", // 1.21 * 0.251
-        "pork, 1, 1, 1, 0, 0.210840", // 0.84 * 0.251
-        "duck, 1, 1, 0, 0, 0.087360", // 1.04 * 0.084
-        "poultry-dark, 1, 0, 0, 0, 0.033180", // 0.79 * 0.042
-        "poultry-white, 1, 1, 0.5, 0, 0.167500", // 0.084 + 0.0835
-        "poultry-white, 1, 1, 1, 0.010, 0.200800", // 0.8 * 0.251
-        "beef, 1, 1, 1, 0.015, 0.182226", // 0.6 * 0.30371
+        "beef, 1, 1, 1, 0, 0.298900", // 1.22 * 0.245
+        "pork, 1, 1, 1, 0, 0.210700", // 0.86 * 0.245
+        "duck, 1, 1, 0, 0, 0.069930", // 1.11 * 0.063
+        "poultry-dark, 1, 0, 0, 0, 0.025200", // 0.80 * 0.0315
+        "poultry-white, 1, 1, 0.5, 0, 0.132440", // 0.86 * (0.063 + 0.091)
+        "poultry-white, 1, 1, 1, 0.010, 0.168560", // 0.86 * 0.8 * 0.245
+        "beef, 1, 1, 1, 0.015, 0.179340", // 0.6 * 0.2989
         "beef, 0, 0, 0, 0.015, 0"
     })
     void lossFollowsTheEquation(String meat, double xm, double xs, double xa, double salt, double loss) {
