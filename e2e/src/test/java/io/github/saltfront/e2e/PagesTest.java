@@ -51,7 +51,7 @@ class PagesTest {
         page.getByLabel("Which cut?").fill("pork chop");
         page.getByText("Pork loin chop, boneless, 1 inch").click();
         page.getByLabel("Weight of one piece").fill("6 1/2 oz");
-        page.getByLabel("Thickness").fill("1 in");
+        page.locator("#f-thickness").fill("1 in");
         page.getByLabel("How may we salt it?").selectOption("surface-salt");
     }
 
