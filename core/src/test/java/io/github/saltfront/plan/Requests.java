@@ -18,6 +18,18 @@ final class Requests {
 
     private Requests() {}
 
+    /** The same with heat and core as given, so that only the salting is left open. */
+    static Request withGivenHeat(Request request) {
+        return new Request(
+                request.food(),
+                request.salting(),
+                request.cook(),
+                request.taste(),
+                request.timing(),
+                request.guests(),
+                List.of());
+    }
+
     static Request of(
             String id,
             String applianceId,
