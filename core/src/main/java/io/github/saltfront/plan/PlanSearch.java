@@ -118,6 +118,24 @@ public final class PlanSearch {
     }
 
     /**
+     * Plans without looking for other ways, unless the request ranks its wishes, which takes a search.
+     *
+     * @param request the request
+     * @param executor where to run parts; has no effect on the numbers
+     * @param seed seed of the ensembles; the same seed gives the same plan
+     * @return the plan, with no way tried
+     * @throws PlanningException if the request cannot be met
+     */
+    public static Found planOnly(Request request, Executor executor, long seed) {
+        PlanSearch search = new PlanSearch(request, executor, seed);
+        if (!request.taste().wishes().isEmpty()) {
+            return search.find();
+        }
+        Plan plan = Planner.plan(request, executor, seed);
+        return new Found(plan, search.outcome(plan), List.of(), 0, Map.of());
+    }
+
+    /**
      * Screens all ways that a request leaves open.
      *
      * @param request the request
@@ -163,9 +181,12 @@ public final class PlanSearch {
     private Found around(Plan plan) {
         Map<Dropped, Integer> dropped = new EnumMap<>(Dropped.class);
         List<Screening.Screened> candidates = candidates(dropped);
-        Outcome outcome = new Screening(request, seed)
+        return found(plan, outcome(plan), candidates, dropped);
+    }
+
+    private Outcome outcome(Plan plan) {
+        return new Screening(request, seed)
                 .outcome(plan.request(), plan.salting(), plan.cooking().pullTemperature());
-        return found(plan, outcome, candidates, dropped);
     }
 
     private Found found(

@@ -99,7 +99,7 @@ final class SaltTerms {
             return salt / water;
         }
         if (source instanceof SaltSource.Dose dose) {
-            double thin = dose.saltPerArea() * SaltSource.Dose.THIN_FILM_SHARE;
+            double thin = dose.film();
             // carried on by a straight line below zero: past -thin the curve turns round and would give salt without
             // end
             return dose.saturation() * salt / (Math.max(0, salt) + thin);
@@ -113,7 +113,7 @@ final class SaltTerms {
             return 1 / water;
         }
         if (source instanceof SaltSource.Dose dose) {
-            double thin = dose.saltPerArea() * SaltSource.Dose.THIN_FILM_SHARE;
+            double thin = dose.film();
             double held = Math.max(0, salt) + thin;
             return dose.saturation() * thin / (held * held);
         }

@@ -96,7 +96,7 @@ final class SolidSalt {
     }
 
     private static double thin(SaltSource.Dose source) {
-        return source.saltPerArea() * SaltSource.Dose.THIN_FILM_SHARE;
+        return source.film();
     }
 
     /** A straight line below zero: past the thin film the curve would turn round and give salt without end. */

@@ -56,6 +56,12 @@ final class PlanCommand implements Callable<Integer> {
     private @Nullable Path output;
 
     @Option(
+            names = "--ways",
+            description =
+                    "Also try the ways that the request leaves open, and tell what they win and lose; takes some seconds.")
+    private boolean ways;
+
+    @Option(
             names = "--seed",
             defaultValue = "1",
             description = "Seed of the ensemble; the same seed gives the same plan. Default: ${DEFAULT-VALUE}.")
@@ -82,7 +88,7 @@ final class PlanCommand implements Callable<Integer> {
         CommandLine line = spec.commandLine();
         PlanSearch.Found found;
         try (Progress progress = Progress.start("planning", line.getErr(), Terminal.isErr())) {
-            found = PlanSearch.find(request, threads, seed);
+            found = ways ? PlanSearch.find(request, threads, seed) : PlanSearch.planOnly(request, threads, seed);
         } catch (PlanningException e) {
             line.getErr().println(ErrorMessages.problem(e).at(file.toString()));
             tellNearest(request, threads, line);

@@ -19,6 +19,11 @@ public final class AdviceText {
         StringBuilder text = new StringBuilder();
         section(text, "IF IT DOES NOT GO TO PLAN", Slack.of(found.plan()).words(found.plan()));
         section(text, "WHAT MATTERS MOST", WayWords.sensitivities(found.plan()));
+        if (found.tried() == 0) {
+            text.append("\nOTHER WAYS\n");
+            text.append(TextLayout.wrapped("Not looked for; add --ways for what other ways win and lose.", 2));
+            return text.toString();
+        }
         text.append("\nOTHER WAYS\n");
         if (found.alternatives().isEmpty()) {
             text.append(TextLayout.wrapped("None of them wins anything that counts over this plan.", 2));

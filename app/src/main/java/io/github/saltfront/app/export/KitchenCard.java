@@ -172,9 +172,9 @@ public final class KitchenCard {
                 "Take care",
                 plan.cautions().stream().limit(CAUTIONS).map(c -> c.text()).toList());
         out.append("<p>")
-                .append(escape(WayWords.tried(found)))
+                .append(escape(found.tried() == 0 ? "" : WayWords.tried(found) + " "))
                 .append(
-                        " A plan predicts; only a thermometer in the coldest spot shows that it is done. Local food code comes")
+                        "A plan predicts; only a thermometer in the coldest spot shows that it is done. Local food code comes")
                 .append(" first.</p></div>\n");
     }
 
