@@ -67,8 +67,6 @@ class PagesTest {
         assertThat(page.locator("#fronts-words")).containsText("the middle shows");
         Kitchen.assertAccessible(page);
         Kitchen.assertFits(page);
-        page.setViewportSize(320, 640);
-        Kitchen.assertFits(page);
         kitchen().assertQuiet();
     }
 

@@ -67,7 +67,7 @@ public final class PlanCalendar {
         line("TRANSP:" + (step.active() ? "OPAQUE" : "TRANSPARENT"));
         line("BEGIN:VALARM");
         line("ACTION:DISPLAY");
-        line("TRIGGER:" + trigger(step.kind()));
+        line("TRIGGER;RELATED=START:" + trigger(step.kind()));
         line("DESCRIPTION:" + escaped(step.words()));
         line("END:VALARM");
         line("END:VEVENT");

@@ -44,6 +44,9 @@ class OutputSchemaTest {
         assertThat(plans)
                 .extracting(p -> p.get("salting").get("treatment").asString())
                 .containsExactly("wet-brine", "surface-salt", "none", "marinade", "dry-salt");
+        JsonNode ways = run(schema, "plan", BREAST + "serve: 2026-11-28T19:00\n", "--ways");
+        assertThat(ways.get("alternatives").size()).isPositive();
+        plans.add(ways);
         requireAllUsed(schema, plans);
     }
 
@@ -75,10 +78,12 @@ class OutputSchemaTest {
         assertThat(schema.errors(slab)).hasSize(2);
     }
 
-    private JsonNode run(SchemaDocument schema, String command, String request) throws IOException {
+    private JsonNode run(SchemaDocument schema, String command, String request, String... options) throws IOException {
         Path file = folder.resolve("request.yaml");
         Files.writeString(file, request);
-        CommandRun run = CommandRun.of(command, file.toString(), "--json");
+        List<String> line = new ArrayList<>(List.of(command, file.toString(), "--json"));
+        line.addAll(List.of(options));
+        CommandRun run = CommandRun.of(line.toArray(String[]::new));
         assertThat(run.code()).as(run.err()).isZero();
         schema.requireValid(request, run.json());
         return run.json();
