@@ -84,17 +84,30 @@ public final class PlanSearch {
      * A plan and what else could be done.
      *
      * @param plan the plan
-     * @param outcome what it comes to on the same few members as the alternatives
+     * @param compared what it comes to on the same few members as the alternatives; empty if no way was tried
      * @param alternatives ways that differ in kind, best first
      * @param tried number of ways tried
      * @param dropped how many were dropped, and why
      */
     public record Found(
-            Plan plan, Outcome outcome, List<Alternative> alternatives, int tried, Map<Dropped, Integer> dropped) {
+            Plan plan,
+            Optional<Outcome> compared,
+            List<Alternative> alternatives,
+            int tried,
+            Map<Dropped, Integer> dropped) {
         /** Copies the list and the map. */
         public Found {
             alternatives = List.copyOf(alternatives);
             dropped = Map.copyOf(dropped);
+        }
+
+        /**
+         * Returns what the plan comes to on the same few members as the alternatives.
+         *
+         * @throws java.util.NoSuchElementException if no way was tried
+         */
+        public Outcome outcome() {
+            return compared.orElseThrow();
         }
     }
 
@@ -132,7 +145,7 @@ public final class PlanSearch {
             return search.find();
         }
         Plan plan = Planner.plan(request, executor, seed);
-        return new Found(plan, search.outcome(plan), List.of(), 0, Map.of());
+        return new Found(plan, Optional.empty(), List.of(), 0, Map.of());
     }
 
     /**
@@ -193,7 +206,7 @@ public final class PlanSearch {
             Plan plan, Outcome outcome, List<Screening.Screened> candidates, Map<Dropped, Integer> dropped) {
         int tried = candidates.size()
                 + dropped.values().stream().mapToInt(Integer::intValue).sum();
-        return new Found(plan, outcome, alternatives(plan, outcome, candidates), tried, dropped);
+        return new Found(plan, Optional.of(outcome), alternatives(plan, outcome, candidates), tried, dropped);
     }
 
     /** Tries salting and heat once each, and then what can be done of both together; best first. */

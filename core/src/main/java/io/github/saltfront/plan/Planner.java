@@ -33,6 +33,9 @@ public final class Planner {
     /** Members of the smaller ensemble that searches. */
     static final int SEARCH_MEMBERS = 20;
 
+    /** Tolerance of the search for a reading [K]; the whole ensemble then judges it at a finer one. */
+    private static final double SEARCH_TOLERANCE = 0.2;
+
     /** Share of the ensemble that must meet the official requirement [-]. */
     public static final double SAFE_SHARE = 0.95;
 
@@ -122,7 +125,12 @@ public final class Planner {
                         request,
                         rule,
                         stages,
-                        ensemble(few),
+                        new DayEnsemble(
+                                request.food().meat(),
+                                request.food().shape(),
+                                request.food().startTemperature(),
+                                few,
+                                settings.withTolerances(SEARCH_TOLERANCE, 1e-3)),
                         executor,
                         pull -> correction(SolidCheck.run(request, settings, stages, pull)))
                 .find();

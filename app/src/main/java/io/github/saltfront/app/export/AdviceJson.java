@@ -32,7 +32,7 @@ public final class AdviceJson {
                 found.plan().sensitivities().stream()
                         .map(AdviceJson::sensitivity)
                         .toList());
-        json.put("compared", outcome(found.outcome()));
+        found.compared().ifPresent(outcome -> json.put("compared", outcome(outcome)));
         json.put(
                 "alternatives",
                 found.alternatives().stream().map(a -> alternative(a, found)).toList());
