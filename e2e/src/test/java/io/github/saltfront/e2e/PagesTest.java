@@ -124,7 +124,11 @@ class PagesTest {
         answer(page);
         button(page, "Make the plan").click();
         button(page, "Save this plan").click();
-        assertThat(button(page, "Saved").first()).isVisible();
+        // exact, or "Saved plans" would do before anything is saved
+        assertThat(page.getByRole(
+                        AriaRole.BUTTON,
+                        new Page.GetByRoleOptions().setName("Saved").setExact(true)))
+                .isVisible();
         button(page, "Saved plans").click();
         assertThat(page.locator(".saved-list .title")).containsText("Pork loin chop");
         Kitchen.assertAccessible(page);
