@@ -3,6 +3,7 @@ package io.github.saltfront.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import io.github.saltfront.shape.SolidGrid;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -46,6 +47,8 @@ class PlanSearchTest {
             assertThat(plan.cooking().verdict().isMet())
                     .as(alternative.way().toString())
                     .isTrue();
+            assertThat(plan.cooking().check().isPresent())
+                    .isEqualTo(SolidGrid.covers(request.food().shape()));
         }
     }
 
