@@ -67,6 +67,8 @@ class PagesTest {
         assertThat(page.locator("#fronts-words")).containsText("the middle shows");
         Kitchen.assertAccessible(page);
         Kitchen.assertFits(page);
+        page.setViewportSize(320, 640);
+        Kitchen.assertFits(page);
         kitchen().assertQuiet();
     }
 
