@@ -1,6 +1,7 @@
 package io.github.saltfront.plan;
 
 import io.github.saltfront.catalog.Appliance;
+import io.github.saltfront.units.QuantityFormat;
 import io.github.saltfront.units.Temperature;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
@@ -16,8 +17,10 @@ final class Clock {
     private Clock() {}
 
     static List<Plan.Step> steps(Request request, Plan.SaltPlan salting, Plan.CookPlan cooking, CookStages stages) {
-        double cook = Math.ceil(cooking.timeToPull().high() / 60) * 60;
-        double rest = stages.rest();
+        double cook = Math.ceil(cooking.timeToPull().high() / 60) * 60
+                + request.cook().sequence().timeBefore();
+        CookSequence sequence = request.cook().sequence();
+        double rest = stages.rest() + sequence.timeAfter();
         boolean salted = salting.time() > 0;
         double before = salted ? salting.time() + DRYING : 0;
         double preheat = request.cook().appliance().medium() == Appliance.Medium.AIR ? PREHEAT : PREHEAT / 2;
@@ -58,8 +61,9 @@ final class Clock {
                         Temperature.toCelsius(request.cook().setting())),
                 true));
         steps.add(new Plan.Step(cookStart, "Start cooking, thermometer in the thickest part.", true));
-        ZonedDateTime earliest =
-                cookStart.plusSeconds((long) cooking.timeToPull().low());
+        steps.addAll(sequenceSteps(request, cookStart, cookStart.plusSeconds((long) cook)));
+        ZonedDateTime earliest = cookStart.plusSeconds(
+                (long) (sequence.timeBefore() + cooking.timeToPull().low()));
         steps.add(new Plan.Step(
                 earliest,
                 stages.isBath()
@@ -74,6 +78,42 @@ final class Clock {
         steps.add(new Plan.Step(cookStart.plusSeconds((long) (cook + rest)), "Serve.", true));
         steps.sort(Comparator.comparing(Plan.Step::time));
         return List.copyOf(steps);
+    }
+
+    private static List<Plan.Step> sequenceSteps(Request request, ZonedDateTime start, ZonedDateTime out) {
+        CookSequence sequence = request.cook().sequence();
+        List<Plan.Step> steps = new ArrayList<>();
+        ZonedDateTime at = start;
+        for (CookSequence.Step step : sequence.before()) {
+            steps.add(new Plan.Step(at, stepWords(step), true));
+            at = at.plusSeconds((long) step.time());
+        }
+        if (!sequence.before().isEmpty()) {
+            steps.add(new Plan.Step(
+                    at,
+                    "Now to the next: "
+                            + request.cook().appliance().name().toLowerCase(Locale.ROOT)
+                            + String.format(
+                                    Locale.ROOT,
+                                    " at %.0f °C.",
+                                    Temperature.toCelsius(request.cook().setting())),
+                    true));
+        }
+        at = out;
+        for (CookSequence.Step step : sequence.after()) {
+            steps.add(new Plan.Step(at, "When it is out: " + stepWords(step), true));
+            at = at.plusSeconds((long) step.time());
+        }
+        return steps;
+    }
+
+    private static String stepWords(CookSequence.Step step) {
+        return String.format(
+                Locale.ROOT,
+                "%s at %.0f °C for %s.",
+                step.appliance().name(),
+                Temperature.toCelsius(step.setting()),
+                QuantityFormat.time(step.time()));
     }
 
     private static String saltWords(Plan.SaltPlan salting) {

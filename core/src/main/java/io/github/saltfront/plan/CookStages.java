@@ -5,14 +5,23 @@ import io.github.saltfront.catalog.Catalog;
 import io.github.saltfront.matter.StandardAtmosphere;
 import io.github.saltfront.quality.Band;
 import io.github.saltfront.safety.SafetyRule;
+import io.github.saltfront.shape.Shape;
 import io.github.saltfront.transport.SaltExchange;
 import io.github.saltfront.transport.Stage;
 import io.github.saltfront.transport.StopRule;
+import java.util.ArrayList;
+import java.util.List;
 
 /** The stages from the refrigerator to the plate: heat until the thermometer shows the pull temperature, then rest. */
 final class CookStages {
     /** Kind of the heating stage. */
     static final String HEAT = "heat";
+
+    /** Kind of a stage of given time before the one that the thermometer ends. */
+    static final String BEFORE = "heat-before";
+
+    /** Kind of a stage of given time between that and the rest. */
+    static final String AFTER = "heat-after";
 
     /** Kind of the resting stage. */
     static final String REST = "rest";
@@ -25,16 +34,27 @@ final class CookStages {
 
     private static final double MINUTE = 60;
 
+    /** Density of raw meat, for the surface of the load [kg/m3]. */
+    private static final double DENSITY = 1055;
+
     private final Request request;
+    private final double pressure;
+    private final boolean skin;
     private final CookingMedium medium;
+    private final List<DayEnsemble.StageFor> before;
+    private final List<DayEnsemble.StageFor> after;
     private final CookingMedium restMedium;
     private final double rest;
 
     CookStages(Request request, SafetyRule rule) {
         this.request = request;
-        double pressure = StandardAtmosphere.pressure(request.cook().altitude());
-        boolean skin = request.food().meat().hasSkin();
-        medium = new CookingMedium(request.cook().appliance(), request.cook().setting(), pressure, skin);
+        pressure = StandardAtmosphere.pressure(request.cook().altitude());
+        skin = request.food().meat().hasSkin();
+        CookSequence sequence = request.cook().sequence();
+        medium = medium(
+                request.cook().appliance(), request.cook().setting(), sequence.turnInterval(), sequence.warmUp());
+        before = sequence.before().stream().map(step -> stage(BEFORE, step)).toList();
+        after = sequence.after().stream().map(step -> stage(AFTER, step)).toList();
         Appliance bench = Catalog.load().appliances().get("rest-bare");
         restMedium = new CookingMedium(bench, bench.temperature().typical(), pressure, skin);
         rest = Math.max(
@@ -47,6 +67,37 @@ final class CookStages {
             return 5 * MINUTE;
         }
         return pieceMass < 1.5 ? 10 * MINUTE : pieceMass < 4 ? 15 * MINUTE : 20 * MINUTE;
+    }
+
+    private CookingMedium medium(Appliance appliance, double setting, double turnInterval, double warmUp) {
+        Shape shape = request.food().shape();
+        boolean round = !(shape instanceof Shape.Slab || shape instanceof Shape.Box);
+        double volume = request.food().mass() / DENSITY;
+        return new CookingMedium(
+                appliance,
+                setting,
+                pressure,
+                skin,
+                new CookingMedium.Use(turnInterval, warmUp, Math.min(50, volume * shape.surfaceToVolume()), round));
+    }
+
+    private DayEnsemble.StageFor stage(String kind, CookSequence.Step step) {
+        CookingMedium used = medium(step.appliance(), step.setting(), step.turnInterval(), 0);
+        return draw -> new Stage(kind, used.faces(draw, false), SaltExchange.KEEP, step.time(), StopRule.NEVER);
+    }
+
+    /** All stages from the first heat to the plate; salt on the surface goes on before the first. */
+    List<DayEnsemble.StageFor> through(double pullTemperature, SaltExchange salt) {
+        List<DayEnsemble.StageFor> stages = new ArrayList<>(before);
+        stages.add(heat(pullTemperature, salt));
+        stages.addAll(after);
+        stages.add(restStage());
+        return stages;
+    }
+
+    /** Number of stages from the first heat to the plate. */
+    int count() {
+        return before.size() + after.size() + 2;
     }
 
     /** Rest before serving [s]. */

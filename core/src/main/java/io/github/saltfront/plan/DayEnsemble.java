@@ -169,8 +169,8 @@ public final class DayEnsemble {
             before = inputs;
             solver.run(inputs, (s, member, start, end) -> days.get(member).step(s, member, start, end));
             for (int i = 0; i < row.size(); i++) {
-                StageQuality quality =
-                        StageQuality.of(solver, i, members.get(i).extent(), settings.denaturation() instanceof KajitaniJuice);
+                StageQuality quality = StageQuality.of(
+                        solver, i, members.get(i).extent(), settings.denaturation() instanceof KajitaniJuice);
                 days.get(i).endStage(solver, i, quality);
             }
         }

@@ -63,11 +63,13 @@ public final class MemberDay {
     }
 
     private static double[] state(LayerSolver solver, int member, double time, double theta) {
+        double face = solver.faceTemperature(0, member, theta);
         return new double[] {
             time,
             solver.coreTemperature(member, theta),
             solver.meanSalt(member, theta),
-            solver.faceTemperature(0, member, theta)
+            face,
+            Math.max(face, solver.outsideOfLastFace())
         };
     }
 
@@ -157,6 +159,25 @@ public final class MemberDay {
      */
     public TemperatureHistory surfaceHistory(double from) {
         return history(from, 3);
+    }
+
+    /**
+     * Returns the temperature of the outside of the first face from a time on: that of the crust where there is one.
+     *
+     * @param from time since the start of the day [s]
+     * @return the history
+     */
+    TemperatureHistory outsideHistory(double from) {
+        return history(from, 4);
+    }
+
+    /** Returns when the first stage of heat begins [s]. */
+    double heatStart() {
+        return ends.stream()
+                .filter(e -> e.kind().equals(CookStages.BEFORE) || e.kind().equals(CookStages.HEAT))
+                .mapToDouble(StageEnd::start)
+                .min()
+                .orElseThrow(() -> new IllegalArgumentException("there was no heat in this day."));
     }
 
     private TemperatureHistory history(double from, int column) {

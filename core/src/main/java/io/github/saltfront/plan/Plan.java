@@ -181,6 +181,7 @@ public record Plan(
      * @param evaporated evaporated water per raw mass [kg/kg]
      * @param servingSodium sodium of a cooked serving of {@link BrineSheet#SERVING} [kg]
      * @param juiceSalt salt of the juice that drips, as it runs [kg/kg]; empty if next to none does
+     * @param quality crust, skin and tenderness
      */
     public record Result(
             Interval rawMeanSalt,
@@ -191,7 +192,8 @@ public record Plan(
             Interval massLoss,
             Interval evaporated,
             Interval servingSodium,
-            Optional<Interval> juiceSalt) {}
+            Optional<Interval> juiceSalt,
+            PlateQuality quality) {}
 
     /**
      * A step of the clock.

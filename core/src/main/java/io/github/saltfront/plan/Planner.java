@@ -146,7 +146,7 @@ public final class Planner {
             check = SolidCheck.run(request, settings, stages, pull);
         }
         Plan.CookPlan cooking = cookPlan(days, pull, found, stages, check);
-        Plan.Result result = result(days);
+        Plan.Result result = result(days, stages);
         List<Plan.Step> clock = Clock.steps(request, salting, cooking, stages);
         return new Plan(request, salting, cooking, result, clock, cautions(salting, cooking), MEMBERS, seed);
     }
@@ -171,8 +171,7 @@ public final class Planner {
         List<DayEnsemble.StageFor> day = new ArrayList<>(SaltStages.of(request, salting));
         boolean onSurface = salting.treatment() == Request.Treatment.SURFACE_SALT && salting.salt() > 0;
         double onTop = onSurface ? salting.salt() : salting.finish();
-        day.add(stages.heat(pull, onTop > 0 ? SaltStages.dose(request, onTop) : SaltExchange.KEEP));
-        day.add(stages.restStage());
+        day.addAll(stages.through(pull, onTop > 0 ? SaltStages.dose(request, onTop) : SaltExchange.KEEP));
         return ensemble.run(day, executor);
     }
 
@@ -238,7 +237,7 @@ public final class Planner {
                 warmth.limits().coldBefore());
     }
 
-    private Plan.Result result(List<MemberDay> days) {
+    private Plan.Result result(List<MemberDay> days, CookStages stages) {
         int n = days.size();
         double[] raw = new double[n];
         double[] mean = new double[n];
@@ -250,9 +249,9 @@ public final class Planner {
         double[] juice = new double[n];
         for (int i = 0; i < n; i++) {
             List<MemberDay.StageEnd> ends = days.get(i).ends();
-            MemberDay.StageEnd before = ends.get(Math.max(0, ends.size() - 3));
+            MemberDay.StageEnd before = ends.get(Math.max(0, ends.size() - stages.count() - 1));
             MemberDay.StageEnd served = ends.get(ends.size() - 1);
-            boolean salted = ends.size() > 2;
+            boolean salted = ends.size() > stages.count();
             raw[i] = salted ? before.meanSalt() : request.food().meat().nativeSalt();
             mean[i] = served.meanSalt();
             outer[i] = served.outerSalt();
@@ -273,7 +272,8 @@ public final class Planner {
                 Interval.of(Arrays.stream(mean)
                         .map(salt -> Sodium.of(salt) * BrineSheet.SERVING)
                         .toArray()),
-                Arrays.stream(juice).allMatch(Double::isFinite) ? Optional.of(Interval.of(juice)) : Optional.empty());
+                Arrays.stream(juice).allMatch(Double::isFinite) ? Optional.of(Interval.of(juice)) : Optional.empty(),
+                PlateQuality.of(request, days));
     }
 
     /** Salt of what drips between salting and serving; not a number where next to nothing drips. */

@@ -2,6 +2,7 @@ package io.github.saltfront.plan;
 
 import io.github.saltfront.safety.SafetyRule;
 import io.github.saltfront.safety.TemperatureHistory;
+import io.github.saltfront.transport.SaltExchange;
 import io.github.saltfront.units.Temperature;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -165,7 +166,7 @@ final class PullSearch {
     }
 
     private List<MemberDay> run(double pull) {
-        return ensemble.run(List.of(stages.heat(pull), stages.restStage()), executor);
+        return ensemble.run(stages.through(pull, SaltExchange.NONE), executor);
     }
 
     private void requireReached(List<MemberDay> days, double pull) {
@@ -223,7 +224,7 @@ final class PullSearch {
 
     /** Core temperature from the start of the heat on, lowered if the check finds it lower. */
     static TemperatureHistory history(MemberDay day, SolidCheck.Correction correction) {
-        TemperatureHistory core = day.coreHistory(day.end(CookStages.HEAT).start());
+        TemperatureHistory core = day.coreHistory(day.heatStart());
         return correction.safeDifference() < 0 ? core.shifted(correction.safeDifference()) : core;
     }
 }

@@ -148,8 +148,20 @@ public record Request(
      * @param appliance appliance
      * @param setting temperature it is set to [K]
      * @param altitude height above the sea [m]
+     * @param sequence what comes before and after, and how the appliance is used
      */
-    public record Cook(Appliance appliance, double setting, double altitude) {}
+    public record Cook(Appliance appliance, double setting, double altitude, CookSequence sequence) {
+        /**
+         * Creates a cook in one appliance, used as usual.
+         *
+         * @param appliance appliance
+         * @param setting temperature it is set to [K]
+         * @param altitude height above the sea [m]
+         */
+        public Cook(Appliance appliance, double setting, double altitude) {
+            this(appliance, setting, altitude, CookSequence.ALONE);
+        }
+    }
 
     /**
      * What is liked.

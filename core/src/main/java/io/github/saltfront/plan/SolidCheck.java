@@ -67,14 +67,18 @@ public record SolidCheck(
      * Runs the check.
      *
      * @return the check; empty for slabs, to which three dimensions add nothing; where faces differ, since it is not known what
-     *     the sides meet; and for frozen pieces
+     *     the sides meet; for frozen pieces; and where several stages of heat follow each other
      */
     static Optional<SolidCheck> run(Request request, SolverSettings settings, CookStages stages, double pull) {
         Stage heat = stages.heat(pull).stage(Draw.MEDIAN);
         Stage rest = stages.restStage().stage(Draw.MEDIAN);
         Shape shape = request.food().shape();
         boolean ice = request.food().startTemperature() < Temperature.fromCelsius(0);
-        if (!SolidGrid.covers(shape) || ice || !heat.isSymmetric() || !rest.isSymmetric()) {
+        if (!SolidGrid.covers(shape)
+                || ice
+                || !request.cook().sequence().isAlone()
+                || !heat.isSymmetric()
+                || !rest.isSymmetric()) {
             return Optional.empty();
         }
         DayEnsemble median = new DayEnsemble(

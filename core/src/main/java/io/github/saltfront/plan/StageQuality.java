@@ -23,9 +23,7 @@ public record StageQuality(double myosin, double sarcoplasmic, double actin, dou
                 changing ? mean(solver, member, KajitaniJuice.Reaction.MYOSIN) : 0,
                 changing ? mean(solver, member, KajitaniJuice.Reaction.SARCOPLASMIC) : 0,
                 changing ? mean(solver, member, KajitaniJuice.Reaction.ACTIN) : 0,
-                changing
-                        ? solver.cellExtent(member, grid.middleCell(0), KajitaniJuice.Reaction.ACTIN.ordinal())
-                        : 0,
+                changing ? solver.cellExtent(member, grid.middleCell(0), KajitaniJuice.Reaction.ACTIN.ordinal()) : 0,
                 skinWater(solver, member, extent));
     }
 

@@ -38,7 +38,7 @@ public record WarmTimes(Interval before, Interval comeUp, Interval hotAfter, Day
     }
 
     private static double before(MemberDay day) {
-        double heat = day.end(CookStages.HEAT).start();
+        double heat = day.heatStart();
         TemperatureHistory core = day.coreHistory(0);
         if (heat <= core.time(0)) {
             return 0;
@@ -49,7 +49,7 @@ public record WarmTimes(Interval before, Interval comeUp, Interval hotAfter, Day
     }
 
     private static double comeUp(MemberDay day) {
-        double heat = day.end(CookStages.HEAT).start();
+        double heat = day.heatStart();
         double peak = day.peakTime(heat);
         TemperatureHistory core = day.coreHistory(heat);
         return peak > core.time(0)

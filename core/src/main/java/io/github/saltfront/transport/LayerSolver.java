@@ -443,11 +443,31 @@ public final class LayerSolver {
             int face, int lane, double cell, double[][] water, double[][] salt, double time, double guess) {
         FaceCondition condition = stepper.condition(face, lane);
         int c = block.faceCell(face);
-        double activity =
-                condition.wetShare() > 0 ? SurfaceBalance.waterActivity(water[c][lane], salt[c + 1][lane]) : 0;
+        double activity = condition.isDrying() ? SurfaceBalance.waterActivity(water[c][lane], salt[c + 1][lane]) : 0;
         double conductance = stepper.heat.faceConductance[face][lane];
+        stepper.surface.crust = stepper.crust(face, lane);
         stepper.surface.solve(condition, time, cell, conductance, activity, guess);
         return stepper.surface.surface + CELSIUS;
+    }
+
+    /**
+     * Returns the temperature of the outside of the face that was asked for last: that of the crust where water boils under it, that
+     * of the face elsewhere.
+     *
+     * @return temperature [K]
+     */
+    public double outsideOfLastFace() {
+        return stepper.surface.outside + CELSIUS;
+    }
+
+    /**
+     * Returns the thickness of the dried crust on the first face.
+     *
+     * @param member which member
+     * @return thickness [m]
+     */
+    public double crust(int member) {
+        return stepper.crust(0, member);
     }
 
     /**

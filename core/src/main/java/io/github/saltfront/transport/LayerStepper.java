@@ -148,8 +148,8 @@ final class LayerStepper {
                 salt.setSource(f, l, source);
                 block.fillReservoir(f, l, source);
                 moving |= !(source instanceof SaltSource.None);
-                moving |= !block.waterFixed[l] && condition.wetShare() > 0;
-                evaporating |= condition.wetShare() > 0;
+                moving |= !block.waterFixed[l] && condition.isDrying();
+                evaporating |= condition.isDrying();
                 steady[f] &= condition.isLinear() && condition.isSteady();
                 steadyMedium[f][l] = condition.mediumTemperature().at(0) - LaneBlock.KELVIN;
                 steadyCoefficient[f][l] = condition.coefficient().at(0);
@@ -351,9 +351,10 @@ final class LayerStepper {
 
     private void solveFace(int face, int lane, double water, double salt, double time) {
         FaceCondition condition = conditions[face][lane];
-        double activity = condition.wetShare() > 0 ? SurfaceBalance.waterActivity(water, salt) : 0;
+        double activity = condition.isDrying() ? SurfaceBalance.waterActivity(water, salt) : 0;
         double cell = heat.temperature[block.faceCell(face)][lane];
         double guess = guessFace(face, lane, cell);
+        surface.crust = crust(face, lane);
         surface.solve(condition, time, cell, heat.faceConductance[face][lane], activity, guess);
         faceTemperature[face][lane] = surface.surface;
         outerTemperature[face][lane] = cell;
@@ -363,13 +364,24 @@ final class LayerStepper {
         evaporationByWater[face][lane] = surface.evaporationByActivity * SurfaceBalance.activityByWater(water);
     }
 
+    /** Share of the evaporation that the film gives; none where water boils under a crust, since the juice runs off beside it. */
+    private double filmShare(int face, int lane, double held) {
+        return conditions[face][lane].boils() ? 0 : held / (held + FILM_SCALE);
+    }
+
+    /** Thickness of the crust: what has boiled out of the meat over the water of a volume of it [m]. */
+    double crust(int face, int lane) {
+        double waterDensity = block.dryDensity[lane] * block.rawWater[lane];
+        return Math.max(0, block.meatEvaporated[face][lane]) / waterDensity;
+    }
+
     /** Shares evaporation between film and meat, and finds the heat that water and salt carry through the face. */
     private void moveThroughFace(int face, int lane, double water, double filmWater) {
         double lost = 0;
         if (!block.waterFixed[lane]) {
             double held = Math.max(filmWater, 0);
             double all = evaporation[face][lane];
-            double fromFilm = all > 0 ? held / (held + FILM_SCALE) : 1;
+            double fromFilm = all > 0 ? filmShare(face, lane, held) : 1;
             filmLoss[face][lane] = all * fromFilm;
             lost = all - filmLoss[face][lane];
             salt.netWater[block.faceCell(face)][lane] -= lost;
@@ -405,9 +417,10 @@ final class LayerStepper {
             for (int l = 0; l < lanes; l++) {
                 double lost = evaporation[f][l];
                 boolean drying = lost > 0 && !block.waterFixed[l];
+                boolean boiling = conditions[f][l].boils();
                 double scaled = Math.max(block.filmWater[f][l], 0) + FILM_SCALE;
-                slopeFilm[f][l] = drying ? lost * FILM_SCALE / (scaled * scaled) : 0;
-                slopeWater[f][l] = drying ? evaporationByWater[f][l] * FILM_SCALE / scaled : 0;
+                slopeFilm[f][l] = drying && !boiling ? lost * FILM_SCALE / (scaled * scaled) : 0;
+                slopeWater[f][l] = drying ? evaporationByWater[f][l] * (boiling ? 1 : FILM_SCALE / scaled) : 0;
             }
         }
     }

@@ -100,7 +100,8 @@ final class SaltTerms {
         }
         if (source instanceof SaltSource.Dose dose) {
             double thin = dose.saltPerArea() * SaltSource.Dose.THIN_FILM_SHARE;
-            // an attempted step may overdraw the film: a straight line keeps it clear of the pole, beyond which salt would come from nothing
+            // an attempted step may overdraw the film: a straight line keeps it clear of the pole, beyond which salt
+            // would come from nothing
             return dose.saturation() * salt / (Math.max(salt, 0) + thin);
         }
         return 0;

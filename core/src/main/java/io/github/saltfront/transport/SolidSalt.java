@@ -110,7 +110,7 @@ final class SolidSalt {
                 on += lines.patchFace[p] == face ? lines.patchArea[p] * state.doseSalt[p] : 0;
             }
             double mean = on / state.faceArea[face];
-            return d.saturation() * mean / (mean + thin(d));
+            return d.saturation() * mean / (Math.max(mean, 0) + thin(d));
         }
         return 0;
     }
@@ -143,7 +143,7 @@ final class SolidSalt {
             if (source instanceof SaltSource.Bath) {
                 strength = bath[lines.patchFace[p]] / state.bathWater[lines.patchFace[p]];
             } else if (source instanceof SaltSource.Dose d) {
-                strength = d.saturation() * dose[p] / (dose[p] + thin(d));
+                strength = d.saturation() * dose[p] / (Math.max(dose[p], 0) + thin(d));
             }
             double inner = mobility[c] / lines.patchDistance[p];
             boolean open = !(source instanceof SaltSource.None);
@@ -200,7 +200,7 @@ final class SolidSalt {
             double g = lines.patchArea[p] * through[p];
             border[f][p] = 0;
             if (sources[f] instanceof SaltSource.Dose d) {
-                double over = dose[p] + thin(d);
+                double over = Math.max(dose[p], 0) + thin(d);
                 doseSlope[p] = state.salt.partition() * d.saturation() * thin(d) / (over * over);
                 sinks[lines.patchCell[p]] += g * rate / (rate + through[p] * doseSlope[p]);
             } else if (sources[f] instanceof SaltSource.Bath) {

@@ -35,6 +35,15 @@ final class SurfaceBalance {
 
     private static final double CELSIUS = LaneBlock.KELVIN;
 
+    /** Conductivity of a dry crust [W/(m.K)]: 0.1 to 0.2 (from memory, unconfirmed). */
+    private static final double CRUST_CONDUCTIVITY = 0.15;
+
+    /** Thickness of the crust that lies between medium and face [m]; set before a face that boils is solved. */
+    double crust;
+
+    /** Temperature of the outside of the crust in degrees Celsius; that of the face where nothing boils. */
+    double outside;
+
     /** Temperature of the face in degrees Celsius. */
     double surface;
 
@@ -78,8 +87,30 @@ final class SurfaceBalance {
         flux = through * (medium - cell);
         slope = -through;
         surface = cell + flux / conductance;
+        outside = surface;
         evaporation = 0;
         evaporationByActivity = 0;
+    }
+
+    /** Solves a face against metal or fat that may boil water; see {@link FaceCondition}. */
+    private void solveBoiling(
+            FaceCondition condition, double cell, double conductance, double medium, double h, double activity) {
+        double behind = 1 / (1 / h + crust / CRUST_CONDUCTIVITY);
+        solveLinear(cell, conductance, medium, behind);
+        double limit = condition.boilingTemperature() - CELSIUS;
+        if (surface > limit) {
+            double latent = VaporRelations.latentHeat(limit);
+            surface = limit;
+            flux = conductance * (limit - cell);
+            slope = -conductance;
+            // where the outermost layer is dry the front lies deeper and less boils away; the outside gets hotter
+            // instead
+            evaporationByActivity = (behind * (medium - limit) - flux) / latent;
+            evaporation = activity * evaporationByActivity;
+            outside = medium - (flux + evaporation * latent) / h;
+        } else {
+            outside = medium - flux / h;
+        }
     }
 
     /** Solves a face of whose temperature nothing is known. */
@@ -100,6 +131,10 @@ final class SurfaceBalance {
     void solve(FaceCondition condition, double time, double cell, double conductance, double activity, double guess) {
         double medium = condition.mediumTemperature().at(time) - CELSIUS;
         double h = condition.coefficient().at(time);
+        if (condition.boils()) {
+            solveBoiling(condition, cell, conductance, medium, h, activity);
+            return;
+        }
         if (condition.isLinear()) {
             solveLinear(cell, conductance, medium, h);
             return;
@@ -144,6 +179,7 @@ final class SurfaceBalance {
             }
         }
         surface = x;
+        outside = x;
         flux = conductance * (x - cell);
         slope = conductance * outerSlope / (conductance - outerSlope);
         if (mass == 0) {

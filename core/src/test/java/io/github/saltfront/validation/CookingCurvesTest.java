@@ -106,8 +106,9 @@ class CookingCurvesTest {
 
     @Test
     void pageHoldsTheTimes() throws IOException {
-        StringBuilder text = new StringBuilder("| cook | source | printed | predicted (90 % band) | middle at the printed time |"
-                + " result |\n|---|---|---:|---:|---:|---|\n");
+        StringBuilder text =
+                new StringBuilder("| cook | source | printed | predicted (90 % band) | middle at the printed time |"
+                        + " result |\n|---|---|---:|---:|---:|---|\n");
         for (CookingTimes.Row row : TIMES) {
             text.append(String.format(
                     Locale.ROOT,
@@ -153,16 +154,14 @@ class CookingCurvesTest {
 
     @Test
     void pageHoldsTheFigures() throws IOException {
-        StringBuilder text = new StringBuilder(
-                "| figure | rows | value | target | met |\n|---|---:|---:|---:|---|\n");
-        double bath = Math.sqrt(java.util.Arrays.stream(bathErrors())
-                .map(e -> e * e)
-                .average()
-                .orElseThrow());
+        StringBuilder text = new StringBuilder("| figure | rows | value | target | met |\n|---|---:|---:|---:|---|\n");
+        double bath = Math.sqrt(
+                java.util.Arrays.stream(bathErrors()).map(e -> e * e).average().orElseThrow());
         figure(text, "water bath, core RMSE", 11, bath, "K", 2);
         for (String set : SETS) {
-            List<CookingTimes.Row> rows =
-                    TIMES.stream().filter(r -> r.set().equals(set) && !r.drawn()).toList();
+            List<CookingTimes.Row> rows = TIMES.stream()
+                    .filter(r -> r.set().equals(set) && !r.drawn())
+                    .toList();
             double core = Scores.rootMeanSquare(rows, r -> r.core() - r.target());
             figure(text, set + ", core RMSE at the middle of the printed times", rows.size(), core, "K", 5);
             double time = 100 * Scores.rootMeanSquare(rows, CookingTimes.Row::error);

@@ -64,18 +64,22 @@ class CookingLossTest {
 
     @Test
     void pageHoldsTheFigures() throws IOException {
-        StringBuilder text = new StringBuilder("| rows | number | RMSE | mean error | in the shown band |\n|---|---:|---:|---:|---:|\n");
+        StringBuilder text = new StringBuilder(
+                "| rows | number | RMSE | mean error | in the shown band |\n|---|---:|---:|---:|---:|\n");
         figures(text, "not used for fitting: true predictions", r -> r.use() == CookingLosses.Use.NONE);
         figures(text, "in view when a factor was set", r -> r.use() == CookingLosses.Use.VIEWED);
         figures(text, "used for fitting", r -> r.use() == CookingLosses.Use.FITTED);
         for (String set : List.of("bath", "braise", "part", "bird", "roast", "chop", "steak")) {
-            figures(text, set + ", not used for fitting", r -> r.use() == CookingLosses.Use.NONE
-                    && r.set().equals(set));
+            figures(
+                    text,
+                    set + ", not used for fitting",
+                    r -> r.use() == CookingLosses.Use.NONE && r.set().equals(set));
         }
         PageSection.hold("loss-figures", text.toString());
     }
 
-    private static void figures(StringBuilder text, String what, java.util.function.Predicate<CookingLosses.Row> which) {
+    private static void figures(
+            StringBuilder text, String what, java.util.function.Predicate<CookingLosses.Row> which) {
         List<CookingLosses.Row> rows = LOSSES.stream().filter(which).toList();
         if (rows.isEmpty()) {
             return;

@@ -48,14 +48,24 @@ final class MeasuredCook {
     private final double start;
 
     MeasuredCook(
-            String cutId, OptionalDouble mass, OptionalDouble thickness, String appliance, double celsius, double start) {
+            String cutId,
+            OptionalDouble mass,
+            OptionalDouble thickness,
+            String appliance,
+            double celsius,
+            double start) {
         cut = CATALOG.cuts().get(cutId);
         shape = PieceShape.of(cut, mass.orElse(cut.size().mass().typical()), thickness);
         medium = new CookingMedium(
                 find(appliance),
                 Temperature.fromCelsius(celsius),
                 SEA_LEVEL,
-                cut.traits().hasSkin());
+                cut.traits().hasSkin(),
+                new CookingMedium.Use(
+                        CookingMedium.TURN_INTERVAL,
+                        0,
+                        CookingMedium.Use.USUAL_AREA,
+                        !(shape instanceof Shape.Slab || shape instanceof Shape.Box)));
         this.start = Temperature.fromCelsius(start);
     }
 
@@ -119,9 +129,7 @@ final class MeasuredCook {
                 .run(List.of(heat(atTime * MINUTE / factor + 1, StopRule.NEVER)), Runnable::run)
                 .get(0);
         return new Warming(
-                Interval.of(times),
-                Temperature.toCelsius(at(median.coreHistory(0), atTime * MINUTE / factor)),
-                factor);
+                Interval.of(times), Temperature.toCelsius(at(median.coreHistory(0), atTime * MINUTE / factor)), factor);
     }
 
     /** What came of a warming: the time [min], the core of the median at the time asked for [degrees C], the correction. */
@@ -136,7 +144,8 @@ final class MeasuredCook {
                 correction(celsius, 24 * 60 * MINUTE, restMinutes * MINUTE).peakDifference();
         return Interval.of(ensemble(Draw.ensemble(MEMBERS, SEED)).run(day, Runnable::run).stream()
                 .mapToDouble(d -> Math.max(
-                        0, difference + d.peakCore(d.end(HEAT).end()) - d.end(HEAT).coreTemperature()))
+                        0,
+                        difference + d.peakCore(d.end(HEAT).end()) - d.end(HEAT).coreTemperature()))
                 .toArray());
     }
 

@@ -12,7 +12,8 @@ final class ScatterPlot {
     private static final int LEFT = 60;
     private static final int TOP = 20;
     private static final int LEGEND = 190;
-    private static final String[] COLORS = {"#1b6ca8", "#b5462c", "#2f7d4f", "#7a4ea3", "#8a6d1a", "#3f3f46", "#a83279"};
+    private static final String[] COLORS = {"#1b6ca8", "#b5462c", "#2f7d4f", "#7a4ea3", "#8a6d1a", "#3f3f46", "#a83279"
+    };
 
     private final String unit;
     private final double top;
@@ -57,7 +58,8 @@ final class ScatterPlot {
             case 0 -> "<circle cx=\"%1$.1f\" cy=\"%2$.1f\" r=\"4\" fill=\"%3$s\"/>";
             case 1 -> "<rect x=\"%4$.1f\" y=\"%5$.1f\" width=\"8\" height=\"8\" fill=\"%3$s\"/>";
             case 2 -> "<path d=\"M%1$.1f %5$.1f l4.5 8 h-9 z\" fill=\"%3$s\"/>";
-            default -> "<path d=\"M%1$.1f %5$.1f l4 4 l-4 4 l-4 -4 z\" fill=\"none\" stroke=\"%3$s\" stroke-width=\"2\"/>";
+            default ->
+                "<path d=\"M%1$.1f %5$.1f l4 4 l-4 4 l-4 -4 z\" fill=\"none\" stroke=\"%3$s\" stroke-width=\"2\"/>";
         };
         return String.format(Locale.ROOT, form, x, y, color(kind), x - 4, y - 4);
     }

@@ -18,6 +18,9 @@ final class Scores {
     }
 
     static <T> double share(List<T> rows, Predicate<T> fulfilled) {
-        return rows.stream().mapToDouble(r -> fulfilled.test(r) ? 1 : 0).average().orElse(0);
+        return rows.stream()
+                .mapToDouble(r -> fulfilled.test(r) ? 1 : 0)
+                .average()
+                .orElse(0);
     }
 }

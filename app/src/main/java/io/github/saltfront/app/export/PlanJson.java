@@ -116,6 +116,7 @@ public final class PlanJson {
         json.put("mass_gain_pct", interval(result.massGain(), 100, 0));
         json.put("mass_loss_pct", interval(result.massLoss(), 100, 0));
         json.put("evaporated_pct", interval(result.evaporated(), 100, 0));
+        json.put("quality", QualitySection.json(result.quality()));
         double sodium = result.servingSodium().median();
         Map<String, Object> table = new LinkedHashMap<>();
         table.put("serving_cooked_g", BrineSheet.SERVING * 1000);

@@ -122,6 +122,7 @@ public final class PlanText {
             row("uptake", interval(result.massGain(), 100, 0, "%.1f", "% of raw mass"));
         }
         row("loss", interval(result.massLoss(), 100, 0, "%.0f", "% of raw mass"));
+        text.append(QualitySection.text(result.quality(), result.evaporated()));
         double served = plan.request().food().mass() * (1 - result.massLoss().median());
         row("serves", mass(served) + " in all");
         table(result);
