@@ -16,9 +16,8 @@ final class QualitySection {
     /** Rows of the plate, with words first and numbers behind. */
     static String text(PlateQuality quality, Interval evaporated) {
         StringBuilder text = new StringBuilder();
-        text.append(TextLayout.row(
-                "of it",
-                percent(evaporated) + " evaporates, " + percent(quality.dripped()) + " drips"));
+        text.append(
+                TextLayout.row("of it", percent(evaporated) + " evaporates, " + percent(quality.dripped()) + " drips"));
         text.append(TextLayout.row(
                 quality.skin() ? "skin" : "surface",
                 String.format(
@@ -32,18 +31,19 @@ final class QualitySection {
                 "color between " + Browning.word(quality.browning().low()) + " and "
                         + Browning.word(quality.browning().high())));
         text.append(TextLayout.row("tender", quality.tenderness()));
-        quality.collagen().ifPresent(share -> text.append(TextLayout.row(
-                "",
-                String.format(
-                                Locale.ROOT,
-                                "%.0f %% of the way (%.0f to %.0f)",
-                                100 * share.median(),
-                                100 * share.low(),
-                                100 * share.high())
-                        + (quality.moreTime() > 0
-                                ? "; about " + QuantityFormat.time(Math.ceil(quality.moreTime() / 600) * 600)
-                                        + " more at that heat"
-                                : ""))));
+        quality.collagen()
+                .ifPresent(share -> text.append(TextLayout.row(
+                        "",
+                        String.format(
+                                        Locale.ROOT,
+                                        "%.0f %% of the way (%.0f to %.0f)",
+                                        100 * share.median(),
+                                        100 * share.low(),
+                                        100 * share.high())
+                                + (quality.moreTime() > 0
+                                        ? "; about " + QuantityFormat.time(Math.ceil(quality.moreTime() / 600) * 600)
+                                                + " more at that heat"
+                                        : ""))));
         if (!quality.doneness().isEmpty()) {
             text.append(TextLayout.row("called", String.join("; ", quality.doneness())));
         }
@@ -65,9 +65,7 @@ final class QualitySection {
         json.put("dripped_pct", PlanJson.interval(quality.dripped(), 100, 0));
         json.put("browning_index", PlanJson.interval(quality.browning(), 1, 0));
         json.put("browning_word", quality.browningWord());
-        json.put(
-                "surface_maximum_c",
-                PlanJson.interval(quality.surfaceMaximum(), 1, -Temperature.ZERO_CELSIUS));
+        json.put("surface_maximum_c", PlanJson.interval(quality.surfaceMaximum(), 1, -Temperature.ZERO_CELSIUS));
         json.put("surface_dryness_before_heat_pct", PlanJson.interval(quality.drynessBefore(), 100, 0));
         json.put("surface_dryness_pct", PlanJson.interval(quality.dryness(), 100, 0));
         json.put("surface_word", quality.drynessWord());

@@ -109,7 +109,6 @@ final class CookReader {
         for (PieceShape.Arrangement arrangement : PieceShape.Arrangement.values()) {
             choices.put(arrangement.name().toLowerCase(Locale.ROOT), arrangement);
         }
-        return PieceShape.among(
-                shape, root.findChoice("arrangement", choices).orElse(PieceShape.Arrangement.APART));
+        return PieceShape.among(shape, root.findChoice("arrangement", choices).orElse(PieceShape.Arrangement.APART));
     }
 }

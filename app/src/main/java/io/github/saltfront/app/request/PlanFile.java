@@ -255,8 +255,7 @@ public final class PlanFile {
                     return 0;
                 });
         boolean usable = Double.isFinite(setting) && Double.isFinite(altitude);
-        return new Request.Cook(
-                appliance, usable ? setting : 433, usable ? altitude : 0, reader.sequence(root));
+        return new Request.Cook(appliance, usable ? setting : 433, usable ? altitude : 0, reader.sequence(root));
     }
 
     private Request.Taste readTaste(Node root) {
