@@ -26,10 +26,11 @@ final class QualitySection {
                         quality.browningWord(),
                         quality.drynessWord(),
                         Temperature.toCelsius(quality.surfaceMaximum().median()))));
-        text.append(TextLayout.row(
-                "",
-                "color between " + Browning.word(quality.browning().low()) + " and "
-                        + Browning.word(quality.browning().high())));
+        String palest = Browning.word(quality.browning().low());
+        String darkest = Browning.word(quality.browning().high());
+        if (!palest.equals(darkest)) {
+            text.append(TextLayout.row("", "color between " + palest + " and " + darkest));
+        }
         text.append(TextLayout.row("tender", quality.tenderness()));
         quality.collagen()
                 .ifPresent(share -> text.append(TextLayout.row(
