@@ -339,7 +339,8 @@ public final class MeatThermalProperties {
         double high = highest;
         double lowEnthalpy = enthalpy(low, water, salt);
         double span = enthalpy(high, water, salt) - lowEnthalpy;
-        double guess = span > 0 ? low + (high - low) * (enthalpy - lowEnthalpy) / span : low;
+        // rounding may carry the guess an ulp past the end
+        double guess = span > 0 ? Math.min(high, low + (high - low) * (enthalpy - lowEnthalpy) / span) : low;
         for (int i = 0; i < MOST_STEPS; i++) {
             double residual = enthalpy(guess, water, salt) - enthalpy;
             if (residual > 0) {

@@ -16,6 +16,22 @@ final class Clock {
 
     private Clock() {}
 
+    /** Time from the first step to serving [s]. */
+    static double wholeTime(Request request, Plan.SaltPlan salting, double cookTimeHigh, CookStages stages) {
+        double cook = Math.ceil(cookTimeHigh / 60) * 60;
+        CookSequence sequence = request.cook().sequence();
+        return beforeCook(request, salting) + sequence.timeBefore() + cook + sequence.timeAfter() + stages.rest();
+    }
+
+    private static double beforeCook(Request request, Plan.SaltPlan salting) {
+        double before = salting.time() > 0 ? salting.time() + DRYING : 0;
+        return Math.max(before, preheat(request));
+    }
+
+    private static double preheat(Request request) {
+        return request.cook().appliance().medium() == Appliance.Medium.AIR ? PREHEAT : PREHEAT / 2;
+    }
+
     static List<Plan.Step> steps(Request request, Plan.SaltPlan salting, Plan.CookPlan cooking, CookStages stages) {
         double cook = Math.ceil(cooking.timeToPull().high() / 60) * 60
                 + request.cook().sequence().timeBefore();
@@ -23,8 +39,8 @@ final class Clock {
         double rest = stages.rest() + sequence.timeAfter();
         boolean salted = salting.time() > 0;
         double before = salted ? salting.time() + DRYING : 0;
-        double preheat = request.cook().appliance().medium() == Appliance.Medium.AIR ? PREHEAT : PREHEAT / 2;
-        double wholeBeforeCook = Math.max(before, preheat);
+        double preheat = preheat(request);
+        double wholeBeforeCook = beforeCook(request, salting);
         ZonedDateTime start;
         if (request.timing().serve().isPresent()) {
             ZonedDateTime serve = request.timing().serve().get();
@@ -46,26 +62,30 @@ final class Clock {
         List<Plan.Step> steps = new ArrayList<>();
         if (salted) {
             ZonedDateTime saltStart = cookStart.minusSeconds((long) before);
-            steps.add(new Plan.Step(saltStart, saltWords(salting), true));
-            steps.add(new Plan.Step(cookStart.minusSeconds((long) DRYING), dryWords(salting), true));
+            steps.add(new Plan.Step(saltStart, Plan.StepKind.SALT, saltWords(salting), true));
+            steps.add(new Plan.Step(
+                    cookStart.minusSeconds((long) DRYING), Plan.StepKind.PAT_DRY, dryWords(salting), true));
         }
         if (salting.treatment() == Request.Treatment.SURFACE_SALT || salting.finish() > 0) {
-            steps.add(new Plan.Step(cookStart.minusMinutes(2), "Salt the outside.", true));
+            steps.add(new Plan.Step(cookStart.minusMinutes(2), Plan.StepKind.SALT_OUTSIDE, "Salt the outside.", true));
         }
         steps.add(new Plan.Step(
                 cookStart.minusSeconds((long) preheat),
+                Plan.StepKind.PREHEAT,
                 String.format(
                         Locale.ROOT,
                         "Heat the %s to %.0f °C.",
                         request.cook().appliance().name().toLowerCase(Locale.ROOT),
                         Temperature.toCelsius(request.cook().setting())),
                 true));
-        steps.add(new Plan.Step(cookStart, "Start cooking, thermometer in the thickest part.", true));
+        steps.add(
+                new Plan.Step(cookStart, Plan.StepKind.COOK, "Start cooking, thermometer in the thickest part.", true));
         steps.addAll(sequenceSteps(request, cookStart, cookStart.plusSeconds((long) cook)));
         ZonedDateTime earliest = cookStart.plusSeconds(
                 (long) (sequence.timeBefore() + cooking.timeToPull().low()));
         steps.add(new Plan.Step(
                 earliest,
+                Plan.StepKind.WATCH,
                 stages.isBath()
                         ? "From now on it may be done."
                         : String.format(
@@ -74,8 +94,11 @@ final class Clock {
                                 Temperature.toCelsius(cooking.pullTemperature())),
                 false));
         steps.add(new Plan.Step(
-                cookStart.plusSeconds((long) cook), "By now it should be out, resting uncovered.", false));
-        steps.add(new Plan.Step(cookStart.plusSeconds((long) (cook + rest)), "Serve.", true));
+                cookStart.plusSeconds((long) cook),
+                Plan.StepKind.REST,
+                "By now it should be out, resting uncovered.",
+                false));
+        steps.add(new Plan.Step(cookStart.plusSeconds((long) (cook + rest)), Plan.StepKind.SERVE, "Serve.", true));
         steps.sort(Comparator.comparing(Plan.Step::time));
         return List.copyOf(steps);
     }
@@ -85,12 +108,13 @@ final class Clock {
         List<Plan.Step> steps = new ArrayList<>();
         ZonedDateTime at = start;
         for (CookSequence.Step step : sequence.before()) {
-            steps.add(new Plan.Step(at, stepWords(step), true));
+            steps.add(new Plan.Step(at, Plan.StepKind.NEXT, stepWords(step), true));
             at = at.plusSeconds((long) step.time());
         }
         if (!sequence.before().isEmpty()) {
             steps.add(new Plan.Step(
                     at,
+                    Plan.StepKind.NEXT,
                     "Now to the next: "
                             + request.cook().appliance().name().toLowerCase(Locale.ROOT)
                             + String.format(
@@ -101,7 +125,7 @@ final class Clock {
         }
         at = out;
         for (CookSequence.Step step : sequence.after()) {
-            steps.add(new Plan.Step(at, "When it is out: " + stepWords(step), true));
+            steps.add(new Plan.Step(at, Plan.StepKind.NEXT, "When it is out: " + stepWords(step), true));
             at = at.plusSeconds((long) step.time());
         }
         return steps;

@@ -13,9 +13,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** The stages from the refrigerator to the plate: heat until the thermometer shows the pull temperature, then rest. */
-final class CookStages {
+public final class CookStages {
     /** Kind of the heating stage. */
-    static final String HEAT = "heat";
+    public static final String HEAT = "heat";
 
     /** Kind of a stage of given time before the one that the thermometer ends. */
     static final String BEFORE = "heat-before";
@@ -24,13 +24,13 @@ final class CookStages {
     static final String AFTER = "heat-after";
 
     /** Kind of the resting stage. */
-    static final String REST = "rest";
+    public static final String REST = "rest";
 
     /** Longest heating [s]. */
     static final double LONGEST_HEAT = 24 * 3600;
 
     /** Error of a kitchen thermometer checked in ice water, 5th to 95th percentile [K]; estimate. */
-    static final Band PROBE = new Band(-0.7, 0, 0.7);
+    public static final Band PROBE = new Band(-0.7, 0, 0.7);
 
     private static final double MINUTE = 60;
 
@@ -41,20 +41,22 @@ final class CookStages {
     private final double pressure;
     private final boolean skin;
     private final CookingMedium medium;
-    private final List<DayEnsemble.StageFor> before;
-    private final List<DayEnsemble.StageFor> after;
     private final CookingMedium restMedium;
     private final double rest;
 
-    CookStages(Request request, SafetyRule rule) {
+    /**
+     * Lays out the stages.
+     *
+     * @param request the request
+     * @param rule what is required, for the rest that belongs to the consumer minimum
+     */
+    public CookStages(Request request, SafetyRule rule) {
         this.request = request;
         pressure = StandardAtmosphere.pressure(request.cook().altitude());
         skin = request.food().meat().hasSkin();
         CookSequence sequence = request.cook().sequence();
         medium = medium(
                 request.cook().appliance(), request.cook().setting(), sequence.turnInterval(), sequence.warmUp());
-        before = sequence.before().stream().map(step -> stage(BEFORE, step)).toList();
-        after = sequence.after().stream().map(step -> stage(AFTER, step)).toList();
         Appliance bench = Catalog.load().appliances().get("rest-bare");
         restMedium = new CookingMedium(bench, bench.temperature().typical(), pressure, skin);
         rest = Math.max(
@@ -81,32 +83,41 @@ final class CookStages {
                 new CookingMedium.Use(turnInterval, warmUp, Math.min(50, volume * shape.surfaceToVolume()), round));
     }
 
-    private DayEnsemble.StageFor stage(String kind, CookSequence.Step step) {
+    private DayEnsemble.StageFor stage(String kind, CookSequence.Step step, SaltExchange salt) {
         CookingMedium used = medium(step.appliance(), step.setting(), step.turnInterval(), 0);
-        return draw -> new Stage(kind, used.faces(draw, false), SaltExchange.KEEP, step.time(), StopRule.NEVER);
+        return draw -> new Stage(kind, used.faces(draw, false), salt, step.time(), StopRule.NEVER);
     }
 
     /** All stages from the first heat to the plate; salt on the surface goes on before the first. */
     List<DayEnsemble.StageFor> through(double pullTemperature, SaltExchange salt) {
-        List<DayEnsemble.StageFor> stages = new ArrayList<>(before);
-        stages.add(heat(pullTemperature, salt));
-        stages.addAll(after);
+        CookSequence sequence = request.cook().sequence();
+        List<DayEnsemble.StageFor> stages = new ArrayList<>();
+        SaltExchange next = salt;
+        for (CookSequence.Step step : sequence.before()) {
+            stages.add(stage(BEFORE, step, next));
+            next = SaltExchange.KEEP;
+        }
+        stages.add(heat(pullTemperature, next));
+        for (CookSequence.Step step : sequence.after()) {
+            stages.add(stage(AFTER, step, SaltExchange.KEEP));
+        }
         stages.add(restStage());
         return stages;
     }
 
-    /** Number of stages from the first heat to the plate. */
-    int count() {
-        return before.size() + after.size() + 2;
+    /** Time from the first heat to the plate without the stage that the thermometer ends [s]. */
+    double fixedTime() {
+        CookSequence sequence = request.cook().sequence();
+        return sequence.timeBefore() + sequence.timeAfter() + rest;
     }
 
-    /** Rest before serving [s]. */
-    double rest() {
+    /** Returns the rest before serving [s]. */
+    public double rest() {
         return rest;
     }
 
-    /** Whether the medium is held so near the wished core that time, not temperature, ends the cook. */
-    boolean isBath() {
+    /** Returns whether the medium is held so near the wished core that time, not temperature, ends the cook. */
+    public boolean isBath() {
         return request.cook().appliance().medium() == Appliance.Medium.LIQUID
                 && request.cook().appliance().id().equals("water-bath");
     }
@@ -127,8 +138,13 @@ final class CookStages {
         };
     }
 
-    /** Rest on the bench. */
-    DayEnsemble.StageFor restStage() {
+    /** Returns the air of the bench on which it rests. */
+    public CookingMedium restMedium() {
+        return restMedium;
+    }
+
+    /** Returns the rest on the bench. */
+    public DayEnsemble.StageFor restStage() {
         return draw -> new Stage(REST, restMedium.faces(draw, true), SaltExchange.NONE, rest, StopRule.NEVER);
     }
 }

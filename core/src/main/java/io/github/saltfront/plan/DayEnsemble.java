@@ -32,8 +32,11 @@ public final class DayEnsemble {
     /** Members advanced side by side; a block's arrays then fit into the second-level cache. */
     private static final int BLOCK = 25;
 
+    /** Fewest members of a block: small ensembles are shared out as well, at any number of processors in the same way. */
+    private static final int LEAST_BLOCK = 10;
+
     /** Layers of the grid: the core errs by some hundredths of a kelvin, far below the spread of the ensemble. */
-    private static final int LAYERS = 40;
+    public static final int LAYERS = 40;
 
     /** Thickness of the outermost layer [m]. */
     private static final double OUTER_LAYER = 1.5e-4;
@@ -59,6 +62,7 @@ public final class DayEnsemble {
     private final List<Draw> draws;
     private final SolverSettings settings;
     private final HeatProperties heat;
+    private final int layers;
 
     /**
      * Creates an ensemble.
@@ -71,6 +75,27 @@ public final class DayEnsemble {
      */
     public DayEnsemble(
             MeatModel meat, Shape shape, double startTemperature, List<Draw> draws, SolverSettings settings) {
+        this(meat, shape, startTemperature, draws, settings, LAYERS);
+    }
+
+    /**
+     * Creates an ensemble of a resolution of its own.
+     *
+     * @param meat the meat
+     * @param shape stated shape of a piece
+     * @param startTemperature stated start temperature [K]
+     * @param draws luck of each member
+     * @param settings tolerances and kinetics
+     * @param layers layers of the grid, even
+     */
+    public DayEnsemble(
+            MeatModel meat,
+            Shape shape,
+            double startTemperature,
+            List<Draw> draws,
+            SolverSettings settings,
+            int layers) {
+        this.layers = layers;
         this.meat = meat;
         this.shape = shape;
         this.startTemperature = startTemperature;
@@ -104,22 +129,73 @@ public final class DayEnsemble {
      * @return what became of each member, in order
      */
     public List<MemberDay> run(List<StageFor> stages, Executor executor) {
+        List<MemberDay> days = draws.stream().map(draw -> new MemberDay()).toList();
+        run(
+                member -> stages.stream()
+                        .map(stage -> stage.stage(draws.get(member)))
+                        .toList(),
+                days,
+                executor);
+        return days;
+    }
+
+    /** The whole day of one member. */
+    @FunctionalInterface
+    public interface DayFor {
+        /**
+         * Returns the stages of a member.
+         *
+         * @param member which member
+         * @return its stages in order, as many as those of every other member
+         */
+        List<Stage> stages(int member);
+    }
+
+    /** Sees the day of one member as it goes by. */
+    public interface DayRecorder {
+        /**
+         * Sees a stage begin.
+         *
+         * @param kind kind of the stage
+         */
+        void beginStage(String kind);
+
+        /**
+         * Sees one step, before the state moves on.
+         *
+         * @param solver the solver, whose dense output covers this step until the call returns
+         * @param member place of the member in the solver
+         * @param start time at the start of the step since the start of the stage [s]
+         * @param end time at its end [s]
+         */
+        void step(LayerSolver solver, int member, double start, double end);
+
+        /**
+         * Sees a stage end.
+         *
+         * @param solver the solver at the end of the stage
+         * @param member place of the member in the solver
+         * @param quality protein changes and dryness at the end of the stage
+         */
+        void endStage(LayerSolver solver, int member, StageQuality quality);
+    }
+
+    /**
+     * Runs a day of its own for each member.
+     *
+     * @param days the days
+     * @param recorders one for each member; each is called from one thread only
+     * @param executor where to run blocks of members; {@code Runnable::run} for the calling thread
+     */
+    public void run(DayFor days, List<? extends DayRecorder> recorders, Executor executor) {
         List<Integer> order = bySlowness();
-        List<CompletableFuture<List<MemberDay>>> blocks = new ArrayList<>();
-        for (int first = 0; first < order.size(); first += BLOCK) {
-            List<Draw> part = order.subList(first, Math.min(first + BLOCK, order.size())).stream()
-                    .map(draws::get)
-                    .toList();
-            blocks.add(CompletableFuture.supplyAsync(() -> runBlock(part, stages), executor));
+        List<CompletableFuture<Void>> blocks = new ArrayList<>();
+        int length = Math.min(BLOCK, Math.max(LEAST_BLOCK, (order.size() + 3) / 4));
+        for (int first = 0; first < order.size(); first += length) {
+            List<Integer> part = order.subList(first, Math.min(first + length, order.size()));
+            blocks.add(CompletableFuture.runAsync(() -> runBlock(part, days, recorders), executor));
         }
-        MemberDay[] all = new MemberDay[draws.size()];
-        int place = 0;
-        for (CompletableFuture<List<MemberDay>> block : blocks) {
-            for (MemberDay day : block.join()) {
-                all[order.get(place++)] = day;
-            }
-        }
-        return List.of(all);
+        blocks.forEach(CompletableFuture::join);
     }
 
     /** Members that will take long side by side, since a block runs until its slowest member is done. */
@@ -137,55 +213,48 @@ public final class DayEnsemble {
                 + draw.normal(Uncertainty.WETNESS);
     }
 
-    private List<MemberDay> runBlock(List<Draw> part, List<StageFor> stages) {
-        List<List<Stage>> perStage = new ArrayList<>();
-        boolean twoFaced = false;
-        for (StageFor stage : stages) {
-            List<Stage> row = part.stream().map(stage::stage).toList();
-            perStage.add(row);
-            twoFaced |= row.stream().anyMatch(s -> !s.isSymmetric());
-        }
-        LayerGrid grid = grid(twoFaced);
-        boolean faces = twoFaced;
-        List<Member> members = part.stream().map(draw -> member(draw, faces)).toList();
-        LayerSolver solver = new LayerSolver(grid, members, settings);
-        List<MemberDay> days = new ArrayList<>();
-        for (int i = 0; i < part.size(); i++) {
-            days.add(new MemberDay());
-        }
+    private void runBlock(List<Integer> part, DayFor days, List<? extends DayRecorder> recorders) {
+        List<List<Stage>> perMember = part.stream().map(days::stages).toList();
+        boolean twoFaced = perMember.stream().flatMap(List::stream).anyMatch(s -> !s.isSymmetric());
+        List<Member> members =
+                part.stream().map(i -> member(draws.get(i), twoFaced)).toList();
+        LayerSolver solver = new LayerSolver(grid(twoFaced), members, settings);
         List<StageInput> before = List.of();
-        for (List<Stage> row : perStage) {
+        for (int stage = 0; stage < perMember.get(0).size(); stage++) {
             List<StageInput> inputs = new ArrayList<>();
-            for (int i = 0; i < row.size(); i++) {
+            double biot = biot(perMember.get(0).get(stage));
+            for (int i = 0; i < part.size(); i++) {
+                Stage own = perMember.get(i).get(stage);
                 List<SaltSource> sources = before.isEmpty()
                         ? List.of(SaltSource.NONE, SaltSource.NONE)
                         : before.get(i).sources();
-                inputs.add(input(row.get(i), solver, i, sources));
+                inputs.add(input(own, solver, i, sources));
                 if (!twoFaced) {
-                    solver.setConductanceFactor(i, shape.conductanceFactor(biot(row.get(0))));
+                    solver.setConductanceFactor(i, shape.conductanceFactor(biot));
                 }
-                days.get(i).beginStage(row.get(i).kind());
+                recorders.get(part.get(i)).beginStage(own.kind());
             }
             before = inputs;
-            solver.run(inputs, (s, member, start, end) -> days.get(member).step(s, member, start, end));
-            for (int i = 0; i < row.size(); i++) {
-                StageQuality quality = StageQuality.of(
-                        solver, i, members.get(i).extent(), settings.denaturation() instanceof KajitaniJuice);
-                days.get(i).endStage(solver, i, quality);
+            solver.run(
+                    inputs,
+                    (s, member, start, end) -> recorders.get(part.get(member)).step(s, member, start, end));
+            boolean changing = settings.denaturation() instanceof KajitaniJuice;
+            for (int i = 0; i < part.size(); i++) {
+                StageQuality quality = StageQuality.of(solver, i, members.get(i).extent(), changing);
+                recorders.get(part.get(i)).endStage(solver, i, quality);
             }
         }
-        return days;
     }
 
     private LayerGrid grid(boolean twoFaced) {
         double extent = shape.halfThickness();
-        double even = 1.0 / LAYERS;
+        double even = 1.0 / layers;
         if (twoFaced) {
             double outer = Math.min(even, Math.max(even / 8, OUTER_LAYER / (2 * extent)));
-            return LayerGrid.twoFaced(LAYERS, outer);
+            return LayerGrid.twoFaced(layers, outer);
         }
         double outer = Math.min(even, Math.max(even / 8, OUTER_LAYER / extent));
-        return LayerGrid.symmetric(shape.exponent(), LAYERS, outer);
+        return LayerGrid.symmetric(shape.exponent(), layers, outer);
     }
 
     /**

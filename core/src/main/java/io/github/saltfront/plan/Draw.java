@@ -3,6 +3,7 @@ package io.github.saltfront.plan;
 import io.github.saltfront.numerics.LatinHypercube;
 import io.github.saltfront.numerics.NormalDistribution;
 import io.github.saltfront.quality.Band;
+import io.github.saltfront.units.Checks;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -12,7 +13,7 @@ import java.util.List;
  */
 public final class Draw {
     /** 95th percentile of the standard normal distribution [-]. */
-    static final double NINETY_FIVE = NormalDistribution.quantile(0.95);
+    public static final double NINETY_FIVE = NormalDistribution.quantile(0.95);
 
     /** The median of everything. */
     public static final Draw MEDIAN = new Draw(new double[Uncertainty.values().length]);
@@ -21,6 +22,24 @@ public final class Draw {
 
     private Draw(double[] variates) {
         this.variates = variates;
+    }
+
+    /**
+     * Returns the luck of given variates.
+     *
+     * @param variates a standard normal variate for each uncertainty, in the order of their declaration [-]; copied
+     * @return the luck
+     * @throws IllegalArgumentException if there are more or fewer of them, or one is not finite
+     */
+    public static Draw of(double[] variates) {
+        int expected = Uncertainty.values().length;
+        Checks.require(
+                variates.length == expected,
+                "luck needs " + expected + " variates, one for each uncertainty, got " + variates.length + ".");
+        for (Uncertainty uncertainty : Uncertainty.values()) {
+            Checks.requireFinite("variate of the " + uncertainty.words(), variates[uncertainty.ordinal()]);
+        }
+        return new Draw(variates.clone());
     }
 
     /**

@@ -5,9 +5,10 @@ import io.github.saltfront.transport.LayerSolver;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /** What became of one member of an ensemble: the ends of its stages and the histories of core and surface temperature and of salt. */
-public final class MemberDay {
+public final class MemberDay implements DayEnsemble.DayRecorder {
     /** Depth of the outer layer whose salt is reported [m]. */
     public static final double OUTER_DEPTH = 0.005;
 
@@ -50,11 +51,13 @@ public final class MemberDay {
     private String kind = "";
     private double begin;
 
-    void beginStage(String stageKind) {
+    @Override
+    public void beginStage(String stageKind) {
         kind = stageKind;
     }
 
-    void step(LayerSolver solver, int member, double start, double end) {
+    @Override
+    public void step(LayerSolver solver, int member, double start, double end) {
         if (steps.isEmpty()) {
             steps.add(state(solver, member, begin + start, 0));
         }
@@ -73,7 +76,8 @@ public final class MemberDay {
         };
     }
 
-    void endStage(LayerSolver solver, int member, StageQuality quality) {
+    @Override
+    public void endStage(LayerSolver solver, int member, StageQuality quality) {
         double end = begin + solver.stageTime(member);
         ends.add(new StageEnd(
                 kind,
@@ -178,6 +182,12 @@ public final class MemberDay {
                 .mapToDouble(StageEnd::start)
                 .min()
                 .orElseThrow(() -> new IllegalArgumentException("there was no heat in this day."));
+    }
+
+    /** Returns the end of the last stage before any heat, if there was one: what salting left. */
+    Optional<StageEnd> beforeHeat() {
+        double heat = heatStart();
+        return ends.stream().filter(end -> end.end() <= heat).reduce((a, b) -> b);
     }
 
     private TemperatureHistory history(double from, int column) {

@@ -72,8 +72,9 @@ public final class PieceShape {
     private static Shape box(double volume, double thickness, double ratio) {
         double area = volume / thickness;
         double width = Math.max(thickness, Math.sqrt(area / ratio));
+        // rounding must not make the length of a square piece less than its width
         return area / width >= thickness
-                ? new Shape.Box(area / width, width, thickness)
+                ? new Shape.Box(Math.max(width, area / width), width, thickness)
                 : ellipsoid(volume, thickness, ratio);
     }
 

@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param result what to expect on the plate
  * @param clock steps in time
  * @param cautions cautions that apply
+ * @param sensitivities what matters most to the results, most first
  * @param members size of the ensemble
  * @param seed its seed
  */
@@ -28,12 +29,14 @@ public record Plan(
         Result result,
         List<Step> clock,
         List<Caution> cautions,
+        List<Sensitivity> sensitivities,
         int members,
         long seed) {
     /** Copies the lists. */
     public Plan {
         clock = List.copyOf(clock);
         cautions = List.copyOf(cautions);
+        sensitivities = List.copyOf(sensitivities);
     }
 
     /**
@@ -195,12 +198,35 @@ public record Plan(
             Optional<Interval> juiceSalt,
             PlateQuality quality) {}
 
+    /** What a step of the clock is about. */
+    public enum StepKind {
+        /** Salting starts: into the bath, or salt on the meat. */
+        SALT,
+        /** Salting ends: out of the bath, pat dry. */
+        PAT_DRY,
+        /** Salt on the outside just before the heat. */
+        SALT_OUTSIDE,
+        /** The appliance is heated. */
+        PREHEAT,
+        /** The meat goes into the heat. */
+        COOK,
+        /** The meat goes on to the next appliance of a sequence. */
+        NEXT,
+        /** From now on it may be done. */
+        WATCH,
+        /** By now it should be out. */
+        REST,
+        /** It is served. */
+        SERVE
+    }
+
     /**
      * A step of the clock.
      *
      * @param time when
+     * @param kind what it is about
      * @param words what to do
      * @param active whether the cook is busy with it
      */
-    public record Step(ZonedDateTime time, String words, boolean active) {}
+    public record Step(ZonedDateTime time, StepKind kind, String words, boolean active) {}
 }

@@ -10,10 +10,8 @@ import io.github.saltfront.safety.OfficialLimits;
 import io.github.saltfront.safety.PredictedKill;
 import io.github.saltfront.safety.SafetyRule;
 import io.github.saltfront.safety.TemperatureHistory;
-import io.github.saltfront.transport.SaltExchange;
 import io.github.saltfront.transport.SolverSettings;
 import io.github.saltfront.units.Temperature;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
@@ -35,8 +33,11 @@ public final class Planner {
     /** Members of the smaller ensemble that searches. */
     static final int SEARCH_MEMBERS = 20;
 
+    /** Tolerance of the search for a reading [K]; the whole ensemble then judges it at a finer one. */
+    private static final double SEARCH_TOLERANCE = 0.2;
+
     /** Share of the ensemble that must meet the official requirement [-]. */
-    static final double SAFE_SHARE = 0.95;
+    public static final double SAFE_SHARE = 0.95;
 
     /** Accuracy of the pull temperature [K]: what a kitchen thermometer shows. */
     private static final double PULL_STEP = 0.5;
@@ -56,14 +57,34 @@ public final class Planner {
         this.request = request;
         this.executor = executor;
         this.seed = seed;
-        rule = new SafetyRule(
+        rule = rule(request);
+        settings = settings(rule);
+    }
+
+    /**
+     * Returns what a request requires.
+     *
+     * @param request the request
+     * @return its safety rule
+     */
+    public static SafetyRule rule(Request request) {
+        return new SafetyRule(
                 request.food().meat().safety(),
                 OptionalDouble.of(request.food().meat().composition().fat()),
                 request.guests().vulnerable(),
                 request.guests().kitchen(),
                 isSalted(request));
+    }
+
+    /**
+     * Returns the tolerances and kinetics that ensembles are run with.
+     *
+     * @param rule the rule, whose hold is the first kind of kill
+     * @return settings
+     */
+    public static SolverSettings settings(SafetyRule rule) {
         HoldTable table = rule.holdTable();
-        settings = SolverSettings.DEFAULT.withTolerances(0.02, 5e-5).withKinetics(table::rate, new KajitaniJuice());
+        return SolverSettings.DEFAULT.withTolerances(0.05, 1e-4).withKinetics(table::rate, new KajitaniJuice());
     }
 
     /**
@@ -93,7 +114,7 @@ public final class Planner {
         double cookAndRest = 0;
         if (request.timing().serve().isPresent()) {
             CookStages stages = new CookStages(request, planner.rule);
-            cookAndRest = planner.searchPull(stages).cookTimeHigh() + stages.rest();
+            cookAndRest = planner.searchPull(stages).cookTimeHigh() + stages.fixedTime();
         }
         return new SaltChooser(request, executor, seed, cookAndRest).choose();
     }
@@ -104,7 +125,12 @@ public final class Planner {
                         request,
                         rule,
                         stages,
-                        ensemble(few),
+                        new DayEnsemble(
+                                request.food().meat(),
+                                request.food().shape(),
+                                request.food().startTemperature(),
+                                few,
+                                settings.withTolerances(SEARCH_TOLERANCE, 1e-3)),
                         executor,
                         pull -> correction(SolidCheck.run(request, settings, stages, pull)))
                 .find();
@@ -123,7 +149,7 @@ public final class Planner {
         requireHoldTable();
         CookStages stages = new CookStages(request, rule);
         PullSearch.Found found = searchPull(stages);
-        SaltChooser chooser = new SaltChooser(request, executor, seed, found.cookTimeHigh() + stages.rest());
+        SaltChooser chooser = new SaltChooser(request, executor, seed, found.cookTimeHigh() + stages.fixedTime());
         Plan.SaltPlan salting = chooser.choose();
 
         List<Draw> draws = Draw.ensemble(MEMBERS, seed);
@@ -146,9 +172,12 @@ public final class Planner {
             check = SolidCheck.run(request, settings, stages, pull);
         }
         Plan.CookPlan cooking = cookPlan(days, pull, found, stages, check);
-        Plan.Result result = result(days, stages);
+        Plan.Result result = result(days);
         List<Plan.Step> clock = Clock.steps(request, salting, cooking, stages);
-        return new Plan(request, salting, cooking, result, clock, cautions(salting, cooking), MEMBERS, seed);
+        List<Sensitivity> sensitivities =
+                Sensitivity.of(draws, days, correction(check).timeFactor());
+        return new Plan(
+                request, salting, cooking, result, clock, cautions(salting, cooking), sensitivities, MEMBERS, seed);
     }
 
     private void requireHoldTable() {
@@ -168,11 +197,7 @@ public final class Planner {
     }
 
     private List<MemberDay> run(DayEnsemble ensemble, Plan.SaltPlan salting, CookStages stages, double pull) {
-        List<DayEnsemble.StageFor> day = new ArrayList<>(SaltStages.of(request, salting));
-        boolean onSurface = salting.treatment() == Request.Treatment.SURFACE_SALT && salting.salt() > 0;
-        double onTop = onSurface ? salting.salt() : salting.finish();
-        day.addAll(stages.through(pull, onTop > 0 ? SaltStages.dose(request, onTop) : SaltExchange.KEEP));
-        return ensemble.run(day, executor);
+        return ensemble.run(SaltStages.wholeDay(request, salting, stages, pull), executor);
     }
 
     private static SolidCheck.Correction correction(Optional<SolidCheck> check) {
@@ -237,7 +262,7 @@ public final class Planner {
                 warmth.limits().coldBefore());
     }
 
-    private Plan.Result result(List<MemberDay> days, CookStages stages) {
+    private Plan.Result result(List<MemberDay> days) {
         int n = days.size();
         double[] raw = new double[n];
         double[] mean = new double[n];
@@ -248,18 +273,20 @@ public final class Planner {
         double[] evaporated = new double[n];
         double[] juice = new double[n];
         for (int i = 0; i < n; i++) {
-            List<MemberDay.StageEnd> ends = days.get(i).ends();
-            MemberDay.StageEnd before = ends.get(Math.max(0, ends.size() - stages.count() - 1));
-            MemberDay.StageEnd served = ends.get(ends.size() - 1);
-            boolean salted = ends.size() > stages.count();
-            raw[i] = salted ? before.meanSalt() : request.food().meat().nativeSalt();
+            MemberDay day = days.get(i);
+            MemberDay.StageEnd served = day.end(CookStages.REST);
+            Optional<MemberDay.StageEnd> salted = day.beforeHeat();
+            double gained = salted.map(MemberDay.StageEnd::massLoss).orElse(0.0);
+            raw[i] = salted.map(MemberDay.StageEnd::meanSalt)
+                    .orElse(request.food().meat().nativeSalt());
             mean[i] = served.meanSalt();
             outer[i] = served.outerSalt();
             core[i] = served.coreSalt();
-            gain[i] = salted ? -before.massLoss() : 0;
+            gain[i] = 0 - gained;
             loss[i] = served.massLoss();
             evaporated[i] = served.evaporated();
-            juice[i] = juiceSalt(salted ? before.massLoss() : 0, salted ? before.evaporated() : 0, raw[i], served);
+            double dried = salted.map(MemberDay.StageEnd::evaporated).orElse(0.0);
+            juice[i] = juiceSalt(gained, dried, raw[i], served);
         }
         return new Plan.Result(
                 Interval.of(raw),

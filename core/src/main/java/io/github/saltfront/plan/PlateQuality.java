@@ -95,16 +95,11 @@ public record PlateQuality(
 
     /** Loss that salting left, mostly negative, so that what the brine gave is not counted as drip. */
     private static double taken(MemberDay day) {
-        return endBeforeHeat(day).map(end -> end.massLoss() - end.evaporated()).orElse(0.0);
-    }
-
-    private static Optional<MemberDay.StageEnd> endBeforeHeat(MemberDay day) {
-        double heat = day.heatStart();
-        return day.ends().stream().filter(end -> end.end() <= heat).reduce((a, b) -> b);
+        return day.beforeHeat().map(end -> end.massLoss() - end.evaporated()).orElse(0.0);
     }
 
     private static double beforeHeat(MemberDay day, double raw) {
-        return endBeforeHeat(day).map(end -> end.quality().skinWater()).orElse(raw);
+        return day.beforeHeat().map(end -> end.quality().skinWater()).orElse(raw);
     }
 
     private static double browned(MemberDay day, double sugar) {

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.Executor;
@@ -16,6 +17,9 @@ import java.util.concurrent.Executor;
 final class PullSearch {
     private static final double STEP = 0.5;
     private static final double HOTTEST = Temperature.fromCelsius(95);
+
+    /** Temperature that makes a hold ten times shorter, about [K]; tells where to look and decides nothing. */
+    private static final double TYPICAL_Z = 6;
 
     private final Request request;
     private final SafetyRule rule;
@@ -102,15 +106,21 @@ final class PullSearch {
             requireReached(days, pull);
         }
         double byWish = rounded(Math.min(pull, wished));
+        if (Math.abs(byWish - pull) > 0.5 * STEP) {
+            days = run(byWish);
+        }
         pull = byWish;
-        days = run(pull);
         if (!meets(days, rule, correction)) {
-            pull = safePull(pull, correction);
-            days = run(pull);
+            Tried safe = safePull(new Tried(pull, days), correction);
+            pull = safe.pull();
+            days = safe.days();
             requireReached(days, pull);
         }
         return new Found(pull, byWish, wished, correction.timeFactor() * cookTimeHigh(days), required);
     }
+
+    /** A reading and what came of it. */
+    private record Tried(double pull, List<MemberDay> days) {}
 
     /** Waits for a check and passes on what it says if it cannot be done. */
     static <T> T join(CompletableFuture<T> check) {
@@ -124,32 +134,53 @@ final class PullSearch {
         }
     }
 
-    /** Lowest reading, in steps a thermometer shows, at which the ensemble meets the rule. */
-    private double safePull(double unsafe, SolidCheck.Correction correction) {
-        double low = unsafe;
-        double high = unsafe;
-        boolean met = false;
-        while (!met && high < HOTTEST) {
-            low = high;
-            high = Math.min(HOTTEST, high + 4);
-            met = meets(run(high), rule, correction);
-        }
-        if (!met) {
-            throw new PlanningException(
-                    "appliance",
-                    "the official requirement (" + rule.consumerMinimum().describe() + ") is not met even at "
-                            + Math.round(Temperature.toCelsius(HOTTEST))
-                            + " °C in the middle with this appliance; choose another appliance or a hotter setting.");
-        }
-        while (high - low > STEP) {
-            double middle = 0.5 * (low + high);
-            if (meets(run(middle), rule, correction)) {
-                high = middle;
+    /**
+     * Lowest reading, in steps a thermometer shows, at which the ensemble meets the rule. Each try goes where the logarithm of
+     * the hold, nearly a straight line in temperature, crosses zero.
+     */
+    private Tried safePull(Tried unsafe, SolidCheck.Correction correction) {
+        Tried low = unsafe;
+        Optional<Tried> high = Optional.empty();
+        for (int tries = 1; high.isEmpty() || high.get().pull() - low.pull() > 1.5 * STEP; tries++) {
+            double guess = STEP * Math.ceil(missing(low.days(), correction) / STEP - 1e-9);
+            double most = high.isPresent() ? high.get().pull() - STEP : HOTTEST;
+            boolean halve = high.isPresent() && tries > 3;
+            double step = halve ? STEP * Math.floor((most + STEP - low.pull()) / (2 * STEP)) : Math.max(STEP, guess);
+            double next = Math.min(most, low.pull() + step);
+            if (next - low.pull() < 0.5 * STEP) {
+                throw unmet();
+            }
+            Tried tried = new Tried(next, run(next));
+            if (meets(tried.days(), rule, correction)) {
+                high = Optional.of(tried);
             } else {
-                low = middle;
+                low = tried;
             }
         }
-        return Math.ceil(high / STEP - 1e-9) * STEP;
+        return high.orElseThrow();
+    }
+
+    /** How much hotter the middle must get to meet the rule, about [K]; a guess where to look next. */
+    private double missing(List<MemberDay> days, SolidCheck.Correction correction) {
+        double[] hold = holds(days, correction);
+        double low = Interval.quantile(hold, 1 - Planner.SAFE_SHARE);
+        double[] peaks = days.stream()
+                .mapToDouble(day -> day.peakCore(day.end(CookStages.HEAT).end()))
+                .toArray();
+        Arrays.sort(peaks);
+        double byMinimum = rule.consumerMinimum().temperature()
+                - correction.safeDifference()
+                - Interval.quantile(peaks, 1 - Planner.SAFE_SHARE);
+        boolean byHold = rule.allowsHold() && low > 0;
+        return byHold ? Math.min(byMinimum, TYPICAL_Z * -Math.log10(low)) : byMinimum;
+    }
+
+    private PlanningException unmet() {
+        return new PlanningException(
+                "appliance",
+                "the official requirement (" + rule.consumerMinimum().describe() + ") is not met even at "
+                        + Math.round(Temperature.toCelsius(HOTTEST))
+                        + " °C in the middle with this appliance; choose another appliance or a hotter setting.");
     }
 
     private static double rounded(double kelvin) {
@@ -207,11 +238,7 @@ final class PullSearch {
 
     /** Whether all but a twentieth of the ensemble, corrected, meet the rule by the hold or the consumer minimum. */
     static boolean meets(List<MemberDay> days, SafetyRule rule, SolidCheck.Correction correction) {
-        double[] hold = days.stream()
-                .mapToDouble(day ->
-                        correction.holdFactor() * day.end(CookStages.REST).leastKill())
-                .toArray();
-        Arrays.sort(hold);
+        double[] hold = holds(days, correction);
         boolean byHold = rule.allowsHold() && Interval.quantile(hold, 1 - Planner.SAFE_SHARE) >= 1;
         if (byHold) {
             return true;
@@ -220,6 +247,16 @@ final class PullSearch {
                 .filter(day -> rule.consumerMinimum().isMetBy(history(day, correction)))
                 .count();
         return meeting >= Planner.SAFE_SHARE * days.size();
+    }
+
+    /** Shares of the required hold, corrected, from the lowest up. */
+    private static double[] holds(List<MemberDay> days, SolidCheck.Correction correction) {
+        double[] hold = days.stream()
+                .mapToDouble(day ->
+                        correction.holdFactor() * day.end(CookStages.REST).leastKill())
+                .toArray();
+        Arrays.sort(hold);
+        return hold;
     }
 
     /** Core temperature from the start of the heat on, lowered if the check finds it lower. */

@@ -169,11 +169,24 @@ public record Request(
      * @param rawSalt mean salt of the raw salted meat to aim at, native salt included [kg/kg]
      * @param core core temperature to serve at, if it is given [K]
      * @param sodiumLimit most sodium of a cooked serving of {@link BrineSheet#SERVING} [kg], if it is limited
+     * @param wishes what is wished for most, first the most; empty to let the rule for the cut decide
      */
-    public record Taste(double rawSalt, OptionalDouble core, OptionalDouble sodiumLimit) {
-        /** Checks the values. */
+    public record Taste(double rawSalt, OptionalDouble core, OptionalDouble sodiumLimit, List<Wish> wishes) {
+        /** Checks the values and copies the list. */
         public Taste {
+            wishes = List.copyOf(wishes);
             sodiumLimit.ifPresent(limit -> Checks.requireInRange("sodium of a serving", limit, 1e-6, 0.01, "kg"));
+        }
+
+        /**
+         * Leaves the choice to the rule for the cut.
+         *
+         * @param rawSalt mean salt of the raw salted meat to aim at, native salt included [kg/kg]
+         * @param core core temperature to serve at, if it is given [K]
+         * @param sodiumLimit most sodium of a cooked serving of {@link BrineSheet#SERVING} [kg], if it is limited
+         */
+        public Taste(double rawSalt, OptionalDouble core, OptionalDouble sodiumLimit) {
+            this(rawSalt, core, sodiumLimit, List.of());
         }
     }
 

@@ -8,6 +8,7 @@ import io.github.saltfront.transport.FaceCondition;
 import io.github.saltfront.transport.SaltExchange;
 import io.github.saltfront.transport.Stage;
 import io.github.saltfront.transport.StopRule;
+import java.util.ArrayList;
 import java.util.List;
 
 /** The stages of salting before the heat. */
@@ -33,6 +34,16 @@ final class SaltStages {
             case DRY_SALT -> List.of(drySalt(request, salting.salt(), salting.time()));
             default -> List.of();
         };
+    }
+
+    /** Salting, heat and rest; what is salted just before the heat goes into it undissolved. */
+    static List<DayEnsemble.StageFor> wholeDay(
+            Request request, Plan.SaltPlan salting, CookStages stages, double pullTemperature) {
+        List<DayEnsemble.StageFor> day = new ArrayList<>(of(request, salting));
+        boolean onSurface = salting.treatment() == Request.Treatment.SURFACE_SALT && salting.salt() > 0;
+        double onTop = onSurface ? salting.salt() : salting.finish();
+        day.addAll(stages.through(pullTemperature, onTop > 0 ? dose(request, onTop) : SaltExchange.KEEP));
+        return day;
     }
 
     /** A soak; bone takes no salt, so the bath is shared by the edible part. */

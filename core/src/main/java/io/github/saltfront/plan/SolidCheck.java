@@ -39,13 +39,19 @@ public record SolidCheck(
     /** Cells asked for: the core then errs by some 0.3 K while it warms fast, a tenth of the spread of an ensemble. */
     static final int CELLS = 2000;
 
-    /** What an ensemble in layers is corrected by. */
-    record Correction(double timeFactor, double peakDifference, double holdFactor) {
+    /**
+     * What an ensemble in layers is corrected by.
+     *
+     * @param timeFactor factor on times in the heat [-]
+     * @param peakDifference added to the peak [K]
+     * @param holdFactor factor on the share of the hold [-], at most 1
+     */
+    public record Correction(double timeFactor, double peakDifference, double holdFactor) {
         /** No correction. */
-        static final Correction NONE = new Correction(1, 0, 1);
+        public static final Correction NONE = new Correction(1, 0, 1);
 
-        /** What a core temperature is lowered by before it is compared with a limit [K], not above 0. */
-        double safeDifference() {
+        /** Returns what a core temperature is lowered by before it is compared with a limit [K], not above 0. */
+        public double safeDifference() {
             return Math.min(0, peakDifference);
         }
     }
@@ -54,7 +60,7 @@ public record SolidCheck(
      * Returns the correction. Holds are only ever lowered, and where the hold ends the heat times are only ever lengthened: one
      * run of the median must not make a plan bolder.
      */
-    Correction correction() {
+    public Correction correction() {
         double factor = time / layerTime;
         if (timed) {
             return new Correction(Math.max(1, factor), Math.min(0, peak - layerPeak), 1);

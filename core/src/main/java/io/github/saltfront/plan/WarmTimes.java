@@ -7,6 +7,7 @@ import io.github.saltfront.units.Temperature;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 
 /**
  * How long a planned piece is warm, over the ensemble, and how it stands against the official limits. The day of median warmth
@@ -25,16 +26,18 @@ public record WarmTimes(Interval before, Interval comeUp, Interval hotAfter, Day
     private static final double COME_UP_TO = Temperature.fromFahrenheit(130);
 
     static WarmTimes of(List<MemberDay> days) {
+        double[] before = times(days, WarmTimes::before);
+        double[] comeUp = times(days, WarmTimes::comeUp);
         return new WarmTimes(
-                interval(days, WarmTimes::before),
-                interval(days, WarmTimes::comeUp),
-                interval(
-                        days, day -> day.timeAbove(HOT, day.end(CookStages.HEAT).end())),
-                limits(median(days, WarmTimes::before), median(days, WarmTimes::comeUp)));
+                Interval.of(before),
+                Interval.of(comeUp),
+                Interval.of(times(
+                        days, day -> day.timeAbove(HOT, day.end(CookStages.HEAT).end()))),
+                limits(days.get(median(before)), days.get(median(comeUp))));
     }
 
-    private static Interval interval(List<MemberDay> days, ToDoubleFunction<MemberDay> time) {
-        return Interval.of(days.stream().mapToDouble(time).toArray());
+    private static double[] times(List<MemberDay> days, ToDoubleFunction<MemberDay> time) {
+        return days.stream().mapToDouble(time).toArray();
     }
 
     private static double before(MemberDay day) {
@@ -57,8 +60,12 @@ public record WarmTimes(Interval before, Interval comeUp, Interval hotAfter, Day
                 : 0;
     }
 
-    private static MemberDay median(List<MemberDay> days, ToDoubleFunction<MemberDay> time) {
-        return days.stream().sorted(Comparator.comparingDouble(time)).toList().get(days.size() / 2);
+    private static int median(double[] times) {
+        return IntStream.range(0, times.length)
+                .boxed()
+                .sorted(Comparator.comparingDouble(i -> times[i]))
+                .toList()
+                .get(times.length / 2);
     }
 
     private static DayLimits limits(MemberDay cold, MemberDay hot) {

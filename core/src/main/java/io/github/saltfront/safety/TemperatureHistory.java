@@ -10,6 +10,9 @@ import java.util.Arrays;
  * {@link MeasuredRecord}.
  */
 public final class TemperatureHistory {
+    private static final double LOWEST = 150;
+    private static final double HIGHEST = 700;
+
     private final double[] times;
     private final double[] temperatures;
 
@@ -32,13 +35,23 @@ public final class TemperatureHistory {
                 "times and temperatures must be equally many and at least one, got " + times.length + " and "
                         + temperatures.length + ".");
         for (int i = 0; i < times.length; i++) {
-            Checks.requireFinite("time " + i, times[i]);
-            Checks.requireInRange("temperature " + i, temperatures[i], 150, 700, "K");
-            Checks.require(
-                    i == 0 || times[i] > times[i - 1],
-                    "times must rise strictly, got " + times[Math.max(i - 1, 0)] + " s and then " + times[i] + " s.");
+            boolean sound = Double.isFinite(times[i])
+                    && temperatures[i] >= LOWEST
+                    && temperatures[i] <= HIGHEST
+                    && (i == 0 || times[i] > times[i - 1]);
+            if (!sound) {
+                explain(times, temperatures, i);
+            }
         }
         return new TemperatureHistory(times.clone(), temperatures.clone());
+    }
+
+    /** Throws what is wrong with a point; its texts are too slow to be made for every point of every history. */
+    private static void explain(double[] times, double[] temperatures, int i) {
+        Checks.requireFinite("time " + i, times[i]);
+        Checks.requireInRange("temperature " + i, temperatures[i], LOWEST, HIGHEST, "K");
+        throw new IllegalArgumentException(
+                "times must rise strictly, got " + times[i - 1] + " s and then " + times[i] + " s.");
     }
 
     /**

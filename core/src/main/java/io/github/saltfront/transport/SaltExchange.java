@@ -26,10 +26,10 @@ public sealed interface SaltExchange {
             if (!(before instanceof SaltSource.Dose dose)) {
                 return SaltSource.NONE;
             }
-            double film = dose.saltPerArea() * SaltSource.Dose.THIN_FILM_SHARE;
-            double left = Math.min(dose.saltPerArea(), film * strength / Math.max(1e-12, dose.saturation() - strength));
+            double left = Math.min(
+                    dose.saltPerArea(), dose.film() * strength / Math.max(1e-12, dose.saturation() - strength));
             return left > NEXT_TO_NOTHING * dose.saltPerArea()
-                    ? new SaltSource.Dose(left, dose.saturation())
+                    ? new SaltSource.Dose(left, dose.saturation(), dose.film())
                     : SaltSource.NONE;
         }
     }

@@ -31,15 +31,28 @@ public sealed interface SaltSource {
      *
      * @param saltPerArea salt on the face [kg/m2]
      * @param saturation salt per water of a saturated brine [kg/kg]
+     * @param film salt at which the film has half the strength of a saturated brine [kg/m2]; what a stage leaves keeps the film of
+     *     the whole dose, so that its strength goes on where it was
      */
-    record Dose(double saltPerArea, double saturation) implements SaltSource {
-        /** Share of the dose at which the film begins to thin out [-]; small against the error of any spoon. */
-        static final double THIN_FILM_SHARE = 0.01;
+    record Dose(double saltPerArea, double saturation, double film) implements SaltSource {
+        /** Share of the dose at which the film has thinned to half its strength [-]; small against the error of any spoon. */
+        private static final double THIN_FILM_SHARE = 0.01;
 
         /** Checks the values. */
         public Dose {
             Checks.requireInRange("dose of salt per area", saltPerArea, 1e-9, 1e3, "kg/m2");
             Checks.requireInRange("saturation", saturation, 1e-3, 1e6, "kg/kg");
+            Checks.requireInRange("salt of the thin film per area", film, 1e-12, 1e3, "kg/m2");
+        }
+
+        /**
+         * Lays a dose on.
+         *
+         * @param saltPerArea salt on the face [kg/m2]
+         * @param saturation salt per water of a saturated brine [kg/kg]
+         */
+        public Dose(double saltPerArea, double saturation) {
+            this(saltPerArea, saturation, THIN_FILM_SHARE * saltPerArea);
         }
     }
 

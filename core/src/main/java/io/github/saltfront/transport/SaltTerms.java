@@ -99,10 +99,10 @@ final class SaltTerms {
             return salt / water;
         }
         if (source instanceof SaltSource.Dose dose) {
-            double thin = dose.saltPerArea() * SaltSource.Dose.THIN_FILM_SHARE;
-            // an attempted step may overdraw the film: a straight line keeps it clear of the pole, beyond which salt
-            // would come from nothing
-            return dose.saturation() * salt / (Math.max(salt, 0) + thin);
+            double thin = dose.film();
+            // carried on by a straight line below zero: past -thin the curve turns round and would give salt without
+            // end
+            return dose.saturation() * salt / (Math.max(0, salt) + thin);
         }
         return 0;
     }
@@ -113,8 +113,8 @@ final class SaltTerms {
             return 1 / water;
         }
         if (source instanceof SaltSource.Dose dose) {
-            double thin = dose.saltPerArea() * SaltSource.Dose.THIN_FILM_SHARE;
-            double held = Math.max(salt, 0) + thin;
+            double thin = dose.film();
+            double held = Math.max(0, salt) + thin;
             return dose.saturation() * thin / (held * held);
         }
         return 0;

@@ -96,7 +96,12 @@ final class SolidSalt {
     }
 
     private static double thin(SaltSource.Dose source) {
-        return source.saltPerArea() * SaltSource.Dose.THIN_FILM_SHARE;
+        return source.film();
+    }
+
+    /** A straight line below zero: past the thin film the curve would turn round and give salt without end. */
+    private static double held(double salt, SaltSource.Dose source) {
+        return Math.max(0, salt) + thin(source);
     }
 
     /** Salt per water that a face meets [kg/kg]; for a dose that of the mean amount on its patches. */
@@ -110,7 +115,7 @@ final class SolidSalt {
                 on += lines.patchFace[p] == face ? lines.patchArea[p] * state.doseSalt[p] : 0;
             }
             double mean = on / state.faceArea[face];
-            return d.saturation() * mean / (Math.max(mean, 0) + thin(d));
+            return d.saturation() * mean / held(mean, d);
         }
         return 0;
     }
@@ -143,7 +148,7 @@ final class SolidSalt {
             if (source instanceof SaltSource.Bath) {
                 strength = bath[lines.patchFace[p]] / state.bathWater[lines.patchFace[p]];
             } else if (source instanceof SaltSource.Dose d) {
-                strength = d.saturation() * dose[p] / (Math.max(dose[p], 0) + thin(d));
+                strength = d.saturation() * dose[p] / held(dose[p], d);
             }
             double inner = mobility[c] / lines.patchDistance[p];
             boolean open = !(source instanceof SaltSource.None);
@@ -200,7 +205,7 @@ final class SolidSalt {
             double g = lines.patchArea[p] * through[p];
             border[f][p] = 0;
             if (sources[f] instanceof SaltSource.Dose d) {
-                double over = Math.max(dose[p], 0) + thin(d);
+                double over = held(dose[p], d);
                 doseSlope[p] = state.salt.partition() * d.saturation() * thin(d) / (over * over);
                 sinks[lines.patchCell[p]] += g * rate / (rate + through[p] * doseSlope[p]);
             } else if (sources[f] instanceof SaltSource.Bath) {

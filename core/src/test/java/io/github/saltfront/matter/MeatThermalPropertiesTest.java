@@ -19,6 +19,15 @@ class MeatThermalPropertiesTest {
             MeatThermalProperties.of(new Composition(0.74, 0.22, 0.03, 0, 0.01).dryMatter());
     private static final double LEAN_WATER = 0.74 / 0.26;
 
+    /** Found by the property below: the first guess was an ulp past the end of the model. */
+    @Test
+    void hottestEnthalpyIsInvertedWithinTheModel() {
+        MeatThermalProperties meat = LEAN.withIceModel(new Tchigeov1979());
+        double hottest = MeatThermalProperties.HIGHEST_TEMPERATURE;
+        double enthalpy = meat.enthalpy(hottest, 0.891989, 3e-6);
+        assertThat(meat.temperature(enthalpy, 0.891989, 3e-6)).isCloseTo(hottest, within(1e-10));
+    }
+
     @Property
     void temperatureIsTheInverseOfEnthalpy(
             @ForAll @DoubleRange(min = -40, max = 300) @Scale(6) double t,

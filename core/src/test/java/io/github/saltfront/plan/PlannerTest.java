@@ -3,12 +3,8 @@ package io.github.saltfront.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import io.github.saltfront.catalog.Appliance;
-import io.github.saltfront.catalog.Catalog;
-import io.github.saltfront.catalog.Cut;
 import io.github.saltfront.safety.Kitchen;
 import io.github.saltfront.units.Temperature;
-import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -17,9 +13,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class PlannerTest {
-    private static final Catalog CATALOG = Catalog.load();
-    private static final ZonedDateTime NOON = ZonedDateTime.parse("2026-11-28T12:00+01:00[Europe/Berlin]");
-
     /** Small, lean, fatty, hollow and strongly drying pieces; attempted steps of some once held impossible states. */
     @ParameterizedTest
     @CsvSource({"quail-whole, oven-conventional", "duck-breast, oven-fan", "beef-stew-cube, simmer"})
@@ -63,30 +56,15 @@ class PlannerTest {
     }
 
     private static Request request(String id, String applianceId, OptionalDouble core, boolean vulnerable) {
-        Cut cut = CATALOG.cuts().get(id);
-        double mass = cut.size().mass().typical();
-        Appliance appliance = CATALOG.appliances().get(applianceId);
+        Request usual = Requests.of(
+                id, applianceId, Request.Treatment.AUTO, OptionalDouble.empty(), Optional.empty(), List.of());
         return new Request(
-                new Request.Food(
-                        Optional.of(cut),
-                        MeatModel.of(cut),
-                        PieceShape.of(cut, mass, OptionalDouble.empty()),
-                        2,
-                        mass,
-                        1 - cut.traits().boneShare(),
-                        Temperature.fromCelsius(4)),
-                new Request.Salting(
-                        Request.Treatment.AUTO,
-                        CATALOG.salts().get("table-salt-fine"),
-                        OptionalDouble.empty(),
-                        OptionalDouble.empty(),
-                        Request.Liquor.USUAL,
-                        Temperature.fromCelsius(4),
-                        SaltedAlready.of(Optional.of(cut), cut.composition().nativeSalt(), SaltedAlready.Label.NONE)),
-                new Request.Cook(appliance, appliance.temperature().typical(), 0),
-                new Request.Taste(0.0075, core, OptionalDouble.empty()),
-                new Request.Timing(NOON, Optional.empty()),
-                new Request.Guests(2, vulnerable, Kitchen.HOME),
+                usual.food(),
+                usual.salting(),
+                usual.cook(),
+                new Request.Taste(usual.taste().rawSalt(), core, OptionalDouble.empty()),
+                usual.timing(),
+                new Request.Guests(usual.guests().count(), vulnerable, Kitchen.HOME),
                 List.of());
     }
 }

@@ -11,12 +11,12 @@ class KajitaniJuiceTest {
 
     @Test
     void expelsWhatTheModelExpelsForEachReactionAlone() {
-        // amplitudes of juiciness model: 0.084 shared by the early two, 0.167 for actin; no salt effect at 0.2 % salt
+        // amplitudes of juiciness model: 0.063 shared by the early two, 0.182 for actin; no salt effect at 0.2 % salt
         assertThat(juice.expelled(new double[] {0, 0, 0}, 0.002)).isZero();
-        assertThat(juice.expelled(new double[] {1, 0, 0}, 0.002)).isCloseTo(0.042, within(1e-12));
-        assertThat(juice.expelled(new double[] {0, 1, 0}, 0.002)).isCloseTo(0.042, within(1e-12));
-        assertThat(juice.expelled(new double[] {0, 0, 1}, 0.002)).isCloseTo(0.167, within(1e-12));
-        assertThat(juice.expelled(new double[] {1, 1, 1}, 0.002)).isCloseTo(0.251, within(1e-12));
+        assertThat(juice.expelled(new double[] {1, 0, 0}, 0.002)).isCloseTo(0.0315, within(1e-12));
+        assertThat(juice.expelled(new double[] {0, 1, 0}, 0.002)).isCloseTo(0.0315, within(1e-12));
+        assertThat(juice.expelled(new double[] {0, 0, 1}, 0.002)).isCloseTo(0.182, within(1e-12));
+        assertThat(juice.expelled(new double[] {1, 1, 1}, 0.002)).isCloseTo(0.245, within(1e-12));
     }
 
     @Test

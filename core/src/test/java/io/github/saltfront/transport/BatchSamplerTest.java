@@ -46,10 +46,12 @@ class BatchSamplerTest {
         for (int member = 0; member < 2; member++) {
             assertThat(sampler.filled(member)).isEqualTo(60);
             assertThat(sampler.core(member, 59)).isCloseTo(solver.coreTemperature(member), within(1e-9));
-            // the conductance from the outermost cell is that of the last evaluation: within a step it changes by less
-            // than 1e-5 of itself here, and the face with it
-            assertThat(sampler.surface(member, 59)).isCloseTo(solver.faceTemperature(0, member), within(1e-5 * 30));
-            assertThat(sampler.mean(member, 59)).isCloseTo(solver.meanTemperature(member), within(1e-9));
+            // a sample within a step takes the conductance of the last evaluation, the solver that of the end: the face
+            // differs by less than a thousandth of the tolerance of the step
+            assertThat(sampler.surface(member, 59))
+                    .isCloseTo(
+                            solver.faceTemperature(0, member),
+                            within(1e-3 * SolverSettings.DEFAULT.temperatureTolerance()));
         }
     }
 

@@ -4,7 +4,6 @@ import io.github.saltfront.app.export.LethalityJson;
 import io.github.saltfront.app.export.LethalityPage;
 import io.github.saltfront.app.export.LethalityResult;
 import io.github.saltfront.app.export.LethalityText;
-import io.github.saltfront.app.probe.LogOptions;
 import io.github.saltfront.app.probe.LogReadException;
 import io.github.saltfront.app.probe.LogReading;
 import io.github.saltfront.app.probe.TemperatureLogReader;
@@ -170,7 +169,7 @@ public final class LethalityCommand implements Callable<Integer> {
         double gap = Quantities.duration("--longest-gap", longestGap);
         double lag = Quantities.duration("--response", response);
         Path file = Path.of(log);
-        LogReading reading = TemperatureLogReader.read(file, options());
+        LogReading reading = TemperatureLogReader.read(file, LogFlags.options(unit, timeUnit, probe));
         MeasuredRecord measured = new MeasuredRecord(reading.log(), error, placement, lag, gap);
         LethalityResult result = LethalityResult.of(reading, measured, rule, version());
         PrintWriter out = spec.commandLine().getOut();
@@ -194,23 +193,6 @@ public final class LethalityCommand implements Callable<Integer> {
                         "--kitchen: got \"" + kitchen + "\", expected home, teaching or professional.");
         };
         return new SafetyRule(MeatWords.find(meat, ground, injected), fraction, vulnerable, place, salted);
-    }
-
-    private LogOptions options() {
-        return new LogOptions(
-                unit.map(text -> switch (text.toUpperCase(Locale.ROOT).replace("°", "")) {
-                    case "C" -> LogOptions.TemperatureUnit.C;
-                    case "F" -> LogOptions.TemperatureUnit.F;
-                    default -> throw new IllegalArgumentException("--unit: got \"" + text + "\", expected C or F.");
-                }),
-                timeUnit.map(text -> switch (text.toLowerCase(Locale.ROOT)) {
-                    case "s" -> LogOptions.TimeUnit.S;
-                    case "min" -> LogOptions.TimeUnit.MIN;
-                    case "h" -> LogOptions.TimeUnit.H;
-                    default ->
-                        throw new IllegalArgumentException("--time-unit: got \"" + text + "\", expected s, min or h.");
-                }),
-                probe);
     }
 
     private ProbeError probeError() {

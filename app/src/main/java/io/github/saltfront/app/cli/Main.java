@@ -14,10 +14,13 @@ import picocli.CommandLine.Spec;
             PlanCommand.class,
             SimulateCommand.class,
             BrineCommand.class,
+            FollowCommand.class,
             LethalityCommand.class,
             CoolCommand.class,
+            TrialCommand.class,
             CatalogCommand.class,
             SchemaCommand.class,
+            ServeCommand.class,
         },
         description = "Salt, water, heat and kill in one piece of meat through one day.")
 public final class Main implements Runnable {
@@ -29,10 +32,10 @@ public final class Main implements Runnable {
     /**
      * Runs a command and ends the process with its exit code: 0 done, 1 no feasible or converged result, 2 wrong input.
      *
-     * @param args command and its arguments
+     * @param args command and its arguments; none starts the web program
      */
     public static void main(String[] args) {
-        System.exit(commandLine().execute(args));
+        System.exit(commandLine().execute(args.length == 0 ? new String[] {"serve"} : args));
     }
 
     /** Returns the command line, as a test may drive it. */
@@ -40,6 +43,7 @@ public final class Main implements Runnable {
         return new CommandLine(new Main())
                 .setExecutionExceptionHandler(new ErrorMessages())
                 .setParameterExceptionHandler(new OptionErrors())
+                .setCaseInsensitiveEnumValuesAllowed(true)
                 .setUsageHelpWidth(80);
     }
 

@@ -1,8 +1,11 @@
 package io.github.saltfront.app.cli;
 
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
 import java.io.UncheckedIOException;
 import java.io.Writer;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -29,6 +32,23 @@ final class OutputFile {
         void writeTo(Writer writer) throws IOException;
     }
 
+    /** What to write as bytes. */
+    @FunctionalInterface
+    private interface Bytes {
+        void writeTo(OutputStream stream) throws IOException;
+    }
+
+    /**
+     * Writes a file.
+     *
+     * @param file the file
+     * @param bytes its content
+     * @throws UncheckedIOException if it cannot be written; then nothing of it is left and what was there before still is
+     */
+    static void write(Path file, byte[] bytes) {
+        writeBytes(file, stream -> stream.write(bytes));
+    }
+
     /**
      * Writes a file.
      *
@@ -41,6 +61,14 @@ final class OutputFile {
     }
 
     static void write(Path file, Content content) {
+        writeBytes(file, stream -> {
+            Writer writer = new OutputStreamWriter(stream, StandardCharsets.UTF_8);
+            content.writeTo(writer);
+            writer.flush();
+        });
+    }
+
+    private static void writeBytes(Path file, Bytes content) {
         try {
             // a link keeps being one: the file it names is replaced
             Path target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
@@ -48,8 +76,8 @@ final class OutputFile {
                 throw failed(file, "it is a folder, expected a file; name a file in it.", new IOException("folder"));
             }
             if (Files.exists(target) && !Files.isRegularFile(target)) {
-                try (Writer writer = Files.newBufferedWriter(target)) {
-                    content.writeTo(writer);
+                try (OutputStream stream = Files.newOutputStream(target)) {
+                    content.writeTo(stream);
                 }
                 return;
             }
@@ -61,13 +89,13 @@ final class OutputFile {
         }
     }
 
-    private static void replace(Path target, Content content) throws IOException {
+    private static void replace(Path target, Bytes content) throws IOException {
         Path partial = partial(target);
         partial.toFile().deleteOnExit();
         try {
-            try (Writer writer =
-                    Files.newBufferedWriter(partial, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
-                content.writeTo(writer);
+            try (OutputStream stream =
+                    Files.newOutputStream(partial, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+                content.writeTo(stream);
             }
             Files.move(partial, target, StandardCopyOption.REPLACE_EXISTING);
         } finally {

@@ -1,19 +1,20 @@
 package io.github.saltfront.app.cli;
 
 import io.github.saltfront.app.document.DocumentReader;
-import io.github.saltfront.app.export.PlanJson;
-import io.github.saltfront.app.export.PlanText;
 import io.github.saltfront.app.request.PlanFile;
 import io.github.saltfront.catalog.Catalog;
-import io.github.saltfront.plan.Plan;
-import io.github.saltfront.plan.Planner;
+import io.github.saltfront.plan.Nearest;
+import io.github.saltfront.plan.PlanSearch;
 import io.github.saltfront.plan.PlanningException;
 import io.github.saltfront.plan.Request;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.ZonedDateTime;
+import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -27,7 +28,11 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         sortOptions = false,
         description = "Plan salting, cooking and the clock for a piece of meat.",
-        footer = {"", "Example: ./run plan examples/sunday-chicken.yaml"})
+        footer = {
+            "",
+            "Examples: ./run plan examples/sunday-chicken.yaml",
+            "          ./run plan examples/sunday-chicken.yaml --format svg -o fronts.svg"
+        })
 final class PlanCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -35,8 +40,26 @@ final class PlanCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FILE", description = "The request as YAML or JSON.")
     private Path file = Path.of("");
 
-    @Option(names = "--json", description = "Write JSON with all numbers.")
+    @Option(names = "--json", description = "Write JSON with all numbers; the same as --format json.")
     private boolean json;
+
+    @Option(
+            names = "--format",
+            paramLabel = "FORM",
+            description = "What to write: ${COMPLETION-CANDIDATES}. Default: the ending of OUT, else text.")
+    private @Nullable PlanFormat format;
+
+    @Option(
+            names = {"-o", "--output"},
+            paramLabel = "OUT",
+            description = "File to write; default is standard output. It appears only when it is complete.")
+    private @Nullable Path output;
+
+    @Option(
+            names = "--ways",
+            description =
+                    "Also try the ways that the request leaves open, and tell what they win and lose; takes some seconds.")
+    private boolean ways;
 
     @Option(
             names = "--seed",
@@ -44,8 +67,16 @@ final class PlanCommand implements Callable<Integer> {
             description = "Seed of the ensemble; the same seed gives the same plan. Default: ${DEFAULT-VALUE}.")
     private long seed = 1;
 
+    @Option(
+            names = "--link",
+            paramLabel = "ADDRESS",
+            description =
+                    "Address of a page that the card shows as a code to scan, such as that of the running server.")
+    private @Nullable String link;
+
     @Override
     public Integer call() {
+        PlanFormat form = form();
         Catalog catalog = Catalog.load();
         Request request = PlanFile.read(DocumentReader.read(file), catalog, ZonedDateTime.now());
         ExecutorService threads =
@@ -55,18 +86,54 @@ final class PlanCommand implements Callable<Integer> {
                     return thread;
                 });
         CommandLine line = spec.commandLine();
-        Plan plan;
+        PlanSearch.Found found;
         try (Progress progress = Progress.start("planning", line.getErr(), Terminal.isErr())) {
-            plan = Planner.plan(request, threads, seed);
+            found = ways ? PlanSearch.find(request, threads, seed) : PlanSearch.planOnly(request, threads, seed);
         } catch (PlanningException e) {
             line.getErr().println(ErrorMessages.problem(e).at(file.toString()));
+            tellNearest(request, threads, line);
             line.getErr().flush();
             return ErrorMessages.code(e);
         } finally {
             threads.shutdownNow();
         }
-        line.getOut().print(json ? Json.text(PlanJson.of(plan, Version.text())) : PlanText.of(plan));
+        write(form.bytes(found, link), line);
+        return found.plan().cooking().verdict().isMet() ? 0 : ErrorMessages.INFEASIBLE;
+    }
+
+    /** What could be done instead, each planned in full before it is told. */
+    private void tellNearest(Request request, ExecutorService threads, CommandLine line) {
+        List<Nearest> offers;
+        try (Progress progress = Progress.start("looking for what can be done", line.getErr(), Terminal.isErr())) {
+            offers = Nearest.of(request, threads, seed);
+        }
+        if (!offers.isEmpty()) {
+            line.getErr().println("What can be done instead:");
+            offers.forEach(offer -> line.getErr().println("  - " + offer.words()));
+        }
+    }
+
+    private PlanFormat form() {
+        if (json && format != null && format != PlanFormat.JSON) {
+            throw new IllegalArgumentException("--json and --format " + format + " exclude each other; leave one out.");
+        }
+        if (json) {
+            return PlanFormat.JSON;
+        }
+        PlanFormat form = format != null ? format : output == null ? PlanFormat.TEXT : PlanFormat.ofFile(output);
+        if (form.isBinary() && output == null) {
+            throw new IllegalArgumentException(
+                    "Got --format " + form + " without a file to write, expected one; add -o plan." + form + ".");
+        }
+        return form;
+    }
+
+    private void write(byte[] content, CommandLine line) {
+        if (output != null) {
+            OutputFile.write(output, content);
+            return;
+        }
+        line.getOut().print(new String(content, StandardCharsets.UTF_8));
         line.getOut().flush();
-        return plan.cooking().verdict().isMet() ? 0 : ErrorMessages.INFEASIBLE;
     }
 }

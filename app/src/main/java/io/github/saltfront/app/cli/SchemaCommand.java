@@ -22,7 +22,8 @@ final class SchemaCommand implements Callable<Integer> {
     @Parameters(
             arity = "0..1",
             paramLabel = "NAME",
-            description = "plan-request or simulation for files, plan or history for outputs; a list if left out.")
+            description =
+                    "plan-request or simulation for files, plan, history or fronts for outputs; a list if left out.")
     private @Nullable String name;
 
     @Override

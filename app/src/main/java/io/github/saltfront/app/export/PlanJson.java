@@ -10,6 +10,7 @@ import io.github.saltfront.safety.OfficialLimits;
 import io.github.saltfront.units.Temperature;
 import java.time.format.DateTimeFormatter;
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 
 /** A plan under the names of the file contract. */
@@ -140,6 +141,7 @@ public final class PlanJson {
     private static Map<String, Object> step(Plan.Step step) {
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("time", DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(step.time()));
+        json.put("kind", step.kind().name().toLowerCase(Locale.ROOT));
         json.put("words", step.words());
         json.put("active", step.active());
         return json;

@@ -14,6 +14,7 @@ import io.github.saltfront.plan.Request;
 import io.github.saltfront.plan.Request.Assumption;
 import io.github.saltfront.plan.Request.Treatment;
 import io.github.saltfront.plan.SaltedAlready;
+import io.github.saltfront.plan.Wish;
 import io.github.saltfront.safety.Kitchen;
 import io.github.saltfront.shape.Shape;
 import io.github.saltfront.units.Dimension;
@@ -278,7 +279,27 @@ public final class PlanFile {
             assume("taste.core", "usual for the cut", "common practice, no source");
         }
         OptionalDouble sodium = node.map(SaltWishes::readSodium).orElse(OptionalDouble.empty());
-        return new Request.Taste(salt.orElse(usual), core, sodium);
+        return new Request.Taste(salt.orElse(usual), core, sodium, readRank(root));
+    }
+
+    private static List<Wish> readRank(Node root) {
+        Map<String, Wish> choices = new LinkedHashMap<>();
+        for (Wish wish : Wish.values()) {
+            choices.put(wish.key(), wish);
+        }
+        List<Wish> wishes = new ArrayList<>();
+        for (String text : root.findTexts("rank")) {
+            Wish wish = choices.get(text.strip().toLowerCase(Locale.ROOT).replace(' ', '-'));
+            if (wish == null) {
+                root.problem(
+                        "rank",
+                        Words.unknown(
+                                text, "a wish", List.of(), "Wishes are " + String.join(", ", choices.keySet()) + "."));
+            } else if (!wishes.contains(wish)) {
+                wishes.add(wish);
+            }
+        }
+        return wishes;
     }
 
     private static double rawSalt(String text) {

@@ -18,8 +18,10 @@ public final class Schemas {
         Map<String, String> names = new LinkedHashMap<>();
         names.put("plan-request", "the file that plan reads");
         names.put("simulation", "the file that simulate reads");
+        names.put("trial", "the file that trial design reads");
         names.put("plan", "what plan --json writes");
         names.put("history", "what simulate writes as JSON");
+        names.put("fronts", "what plan --format fronts writes");
         return names;
     }
 

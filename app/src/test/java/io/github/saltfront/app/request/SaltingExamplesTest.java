@@ -31,9 +31,8 @@ class SaltingExamplesTest {
     private static final double HALF_A_GRAM = 0.5;
 
     private static final List<Expected> EXPECTED = List.of(
-            // 1.08 kg, water 1.1 L/kg: c (1.186 + 0.95 x 0.739/1.0015 x 1.08) - 1.2 g, c = 0.0075/0.9925/(0.95 x
-            // 0.7388)
-            new Expected("01-thin-cutlets", Treatment.EQUILIBRIUM, 19.7, 0.65, 0.80),
+            // 60 g per liter of 1.186 L of water, 1.1 L/kg of 1.08 kg
+            new Expected("01-thin-cutlets", Treatment.WET_BRINE, 71.2, 0.70, 0.82),
             // pot of 24 cm filled to 45 mm less 0.76/1054 m3 = 1.315 L at 20 C, 60 g per liter
             new Expected("02-pork-chops-in-a-pot", Treatment.WET_BRINE, 78.7, 0.70, 0.80),
             // 0.88 kg in 364.7 g buttermilk with 1.75 g salt: 0.010411 (0.3287 + 0.6372) kg - 2.12 g - 1.75 g

@@ -1,0 +1,72 @@
+package io.github.saltfront.app.cli;
+
+import io.github.saltfront.live.CookEvent;
+import io.github.saltfront.units.Dimension;
+import io.github.saltfront.units.QuantityParser;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Option;
+
+/** Options that tell what the cook did. */
+final class FollowEvents {
+    @Option(
+            names = "--setting",
+            paramLabel = "TIME=TEMPERATURE",
+            description = "The appliance was set anew, e.g. 40min=150C; may be repeated.")
+    private List<String> settings = List.of();
+
+    @Option(
+            names = "--door",
+            paramLabel = "TIME=TIME",
+            description = "The door was open from when and for how long, e.g. 20min=1min; may be repeated.")
+    private List<String> doors = List.of();
+
+    @Option(names = "--flipped", paramLabel = "TIME", description = "The piece was turned over; may be repeated.")
+    private List<String> flips = List.of();
+
+    @Option(
+            names = "--moved",
+            paramLabel = "TIME",
+            description = "The probe was put into another spot; may be repeated.")
+    private List<String> moves = List.of();
+
+    @Option(names = "--taken-out", paramLabel = "TIME", description = "When the piece was taken out of the heat.")
+    private Optional<String> takenOut = Optional.empty();
+
+    /** Returns the events in order of time. */
+    List<CookEvent> list() {
+        List<CookEvent> list = new ArrayList<>();
+        settings.forEach(text -> list.add(new CookEvent.SettingChanged(
+                first("--setting", text), second("--setting", text, Dimension.TEMPERATURE))));
+        doors.forEach(text ->
+                list.add(new CookEvent.DoorOpened(first("--door", text), second("--door", text, Dimension.TIME))));
+        flips.forEach(text -> list.add(new CookEvent.Flipped(FollowCommand.time("--flipped", text))));
+        moves.forEach(text -> list.add(new CookEvent.ProbeMoved(FollowCommand.time("--moved", text), "core")));
+        takenOut.ifPresent(text -> list.add(new CookEvent.TakenOut(FollowCommand.time("--taken-out", text))));
+        list.sort(Comparator.comparingDouble(CookEvent::time));
+        return list;
+    }
+
+    private static double first(String option, String text) {
+        return FollowCommand.time(option, parts(option, text)[0]);
+    }
+
+    private static double second(String option, String text, Dimension dimension) {
+        try {
+            return QuantityParser.parse(parts(option, text)[1], dimension);
+        } catch (IllegalArgumentException e) {
+            throw new IllegalArgumentException(option + ": " + e.getMessage(), e);
+        }
+    }
+
+    private static String[] parts(String option, String text) {
+        String[] parts = text.split("=", 2);
+        if (parts.length != 2) {
+            throw new IllegalArgumentException(option + ": got \"" + text
+                    + "\", expected a time, an equals sign and a value, such as 40min=150C.");
+        }
+        return parts;
+    }
+}

@@ -1,0 +1,116 @@
+package io.github.saltfront.app.export;
+
+import io.github.saltfront.plan.Interval;
+import io.github.saltfront.plan.Plan;
+import io.github.saltfront.plan.PlanSearch;
+import io.github.saltfront.plan.Slack;
+import io.github.saltfront.plan.Sodium;
+import io.github.saltfront.units.Temperature;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+
+/** A plan as Markdown, for notes and for a class. */
+public final class PlanMarkdown {
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("EEE HH:mm", Locale.ENGLISH);
+
+    private final PlanSearch.Found found;
+    private final Plan plan;
+    private final StringBuilder out = new StringBuilder();
+
+    private PlanMarkdown(PlanSearch.Found found) {
+        this.found = found;
+        plan = found.plan();
+    }
+
+    /**
+     * Returns the text.
+     *
+     * @param found the plan and its alternatives
+     * @return Markdown
+     */
+    public static String of(PlanSearch.Found found) {
+        return new PlanMarkdown(found).write();
+    }
+
+    private String write() {
+        out.append("# ").append(safe(plan.request().food().meat().name())).append('\n');
+        list(
+                "What you need",
+                ShoppingList.of(plan).stream().map(ShoppingList.Item::line).toList());
+        list(
+                "Why salted so",
+                plan.salting().reasons().stream().map(Plan.Reason::words).toList());
+        clock();
+        cook();
+        list("If it does not go to plan", Slack.of(plan).words(plan));
+        list("What matters most", WayWords.sensitivities(plan));
+        list(
+                "Other ways",
+                found.alternatives().stream()
+                        .map(a -> "**" + WayWords.title(a.way(), plan) + "** " + WayWords.balance(a, found.outcome()))
+                        .toList());
+        list("Take care", plan.cautions().stream().map(c -> c.text()).toList());
+        return out.toString();
+    }
+
+    private void clock() {
+        out.append("\n## Clock (")
+                .append(plan.request().timing().now().getZone())
+                .append(")\n\n| when | what |\n|---|---|\n");
+        for (Plan.Step step : plan.clock()) {
+            out.append("| ")
+                    .append(CLOCK.format(step.time()))
+                    .append(" | ")
+                    .append(safe(step.words()))
+                    .append(" |\n");
+        }
+    }
+
+    private void cook() {
+        Plan.CookPlan cook = plan.cooking();
+        list(
+                "Cook",
+                List.of(
+                        String.format(
+                                Locale.ROOT,
+                                "Take it out when the middle shows %.1f °C (%.0f °F), after %s min.",
+                                Temperature.toCelsius(cook.pullTemperature()),
+                                Temperature.toFahrenheit(cook.pullTemperature()),
+                                interval(cook.timeToPull(), 1.0 / 60, "%.0f")),
+                        "It rises to " + interval(cook.peak().scaled(1, -Temperature.ZERO_CELSIUS), 1, "%.1f")
+                                + " °C while it rests.",
+                        cook.verdict().headline() + " Official minimum for consumers: "
+                                + cook.verdict().rule().consumerMinimum().describe() + ".",
+                        "Salt on the plate " + interval(plan.result().meanSalt(), 100, "%.2f") + " %; sodium in 85 g "
+                                + String.format(
+                                        Locale.ROOT,
+                                        "%.0f mg.",
+                                        Sodium.declared(plan.result()
+                                                        .servingSodium()
+                                                        .median())
+                                                * 1e6)));
+    }
+
+    private static String interval(Interval interval, double factor, String form) {
+        return String.format(
+                Locale.ROOT,
+                form + " (" + form + " to " + form + ")",
+                factor * interval.median(),
+                factor * interval.low(),
+                factor * interval.high());
+    }
+
+    private void list(String heading, List<String> lines) {
+        if (lines.isEmpty()) {
+            return;
+        }
+        out.append("\n## ").append(heading).append("\n\n");
+        lines.forEach(line -> out.append("- ").append(safe(line)).append('\n'));
+    }
+
+    /** What would be read as a mark is shown as itself. */
+    private static String safe(String text) {
+        return text.replace("|", "\\|").replace("<", "&lt;").replace("_", "\\_");
+    }
+}

@@ -1,0 +1,143 @@
+package io.github.saltfront.app.web;
+
+import io.github.saltfront.app.document.DocumentFormat;
+import io.github.saltfront.app.document.DocumentReader;
+import io.github.saltfront.app.request.PlanFile;
+import io.github.saltfront.catalog.Catalog;
+import io.github.saltfront.plan.Fronts;
+import io.github.saltfront.plan.Plan;
+import io.github.saltfront.plan.PlanSearch;
+import io.github.saltfront.plan.Planner;
+import io.github.saltfront.plan.Request;
+import java.nio.charset.StandardCharsets;
+import java.time.ZonedDateTime;
+import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Semaphore;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Supplier;
+
+/** Plans for many at once: as many side by side as there are processors, the others wait; a plan asked for again is at hand. */
+final class PlanService implements AutoCloseable {
+    /** Seed of all plans, as on the command line. */
+    private static final long SEED = 1;
+
+    private static final int MOST_WAITING = 400;
+    private static final int LONGEST_WAIT_S = 60;
+    private static final String NAME = "request";
+
+    private final Catalog catalog;
+    private final ExecutorService threads;
+    private final Semaphore running;
+    private final Kept<Plan> plans = new Kept<>();
+    private final Kept<PlanSearch.Found> founds = new Kept<>();
+
+    PlanService(Catalog catalog) {
+        this.catalog = catalog;
+        int processors = Runtime.getRuntime().availableProcessors();
+        threads = Executors.newFixedThreadPool(processors, task -> {
+            Thread thread = new Thread(task, "ensemble");
+            thread.setDaemon(true);
+            return thread;
+        });
+        running = new Semaphore(processors, true);
+    }
+
+    Catalog catalog() {
+        return catalog;
+    }
+
+    /**
+     * Reads a request without planning.
+     *
+     * @param body JSON of the request
+     * @return the request
+     * @throws io.github.saltfront.app.document.DocumentException with all problems
+     */
+    Request read(byte[] body) {
+        return PlanFile.read(DocumentReader.read(NAME, body, DocumentFormat.JSON), catalog, ZonedDateTime.now());
+    }
+
+    /**
+     * Plans, without looking for other ways unless the wishes of the request decide between them.
+     *
+     * @param body JSON of the request
+     * @return the plan
+     * @throws io.github.saltfront.app.document.DocumentException with all problems of the request
+     * @throws io.github.saltfront.plan.PlanningException if it cannot be met
+     * @throws Refused if too many wait already
+     */
+    Plan plan(byte[] body) {
+        Request request = read(body);
+        if (!request.taste().wishes().isEmpty()) {
+            return find(body).plan();
+        }
+        return once(plans, key(request, body), () -> Planner.plan(request, threads, SEED));
+    }
+
+    /**
+     * Plans, and looks for other ways.
+     *
+     * @param body JSON of the request
+     * @return the plan and its alternatives; fails as {@link #plan}
+     */
+    PlanSearch.Found find(byte[] body) {
+        Request request = read(body);
+        return once(founds, key(request, body), () -> PlanSearch.find(request, threads, SEED));
+    }
+
+    private static String key(Request request, byte[] body) {
+        return request.timing().now() + "\n" + new String(body, StandardCharsets.UTF_8);
+    }
+
+    private <T> T once(Kept<T> kept, String key, Supplier<T> compute) {
+        Optional<T> known = kept.find(key);
+        if (known.isPresent()) {
+            return known.get();
+        }
+        await();
+        try {
+            // somebody before in the line may have asked for the same
+            return kept.find(key).orElseGet(() -> {
+                T computed = compute.get();
+                kept.put(key, computed);
+                return computed;
+            });
+        } finally {
+            running.release();
+        }
+    }
+
+    /**
+     * Plans and draws the fronts.
+     *
+     * @param body JSON of the request
+     * @return the fronts of the plan
+     */
+    Fronts fronts(byte[] body) {
+        Plan plan = plan(body);
+        await();
+        try {
+            return Fronts.of(plan);
+        } finally {
+            running.release();
+        }
+    }
+
+    private void await() {
+        try {
+            if (running.getQueueLength() < MOST_WAITING && running.tryAcquire(LONGEST_WAIT_S, TimeUnit.SECONDS)) {
+                return;
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+        throw new Refused(503, "", "Too many plans are asked for at once; try again in a minute.");
+    }
+
+    @Override
+    public void close() {
+        threads.shutdownNow();
+    }
+}

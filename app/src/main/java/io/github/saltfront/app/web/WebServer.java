@@ -1,0 +1,122 @@
+package io.github.saltfront.app.web;
+
+import io.github.saltfront.app.store.Database;
+import io.github.saltfront.app.store.SavedPlans;
+import io.github.saltfront.catalog.Catalog;
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.HandlerType;
+import io.javalin.router.Endpoint;
+import java.security.SecureRandom;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+
+/** The web program: listens on loopback, or in the kitchen's network behind an access code. */
+public final class WebServer implements AutoCloseable {
+    private static final List<Logger> QUIET =
+            List.of(Logger.getLogger("org.eclipse.jetty"), Logger.getLogger("io.javalin"));
+
+    /** How long what was deleted can be brought back [ms]: 30 days. */
+    private static final long KEPT_MS = 30L * 24 * 3600 * 1000;
+
+    private final Javalin javalin;
+    private final PlanService service;
+    private final Optional<AccessCode> access;
+
+    private WebServer(Javalin javalin, PlanService service, Optional<AccessCode> access) {
+        this.javalin = javalin;
+        this.service = service;
+        this.access = access;
+    }
+
+    /**
+     * Starts it.
+     *
+     * @param options how
+     * @return the running server
+     * @throws IllegalArgumentException if the port cannot be listened on
+     */
+    public static WebServer start(WebOptions options) {
+        QUIET.forEach(logger -> logger.setLevel(Level.WARNING));
+        SavedPlans plans = Database.open(options.data()).savedPlans();
+        plans.purge(System.currentTimeMillis() - KEPT_MS);
+        PlanService service = new PlanService(Catalog.load());
+        Optional<AccessCode> access =
+                options.lan() ? Optional.of(new AccessCode(new SecureRandom())) : Optional.empty();
+        Guard guard = new Guard(Addresses.allowed(options.lan()), access);
+        Javalin javalin = Javalin.create(config -> configure(config, guard, access, routes(service, plans, options)));
+        try {
+            javalin.start(options.lan() ? "0.0.0.0" : "127.0.0.1", options.port());
+        } catch (RuntimeException e) {
+            service.close();
+            throw new IllegalArgumentException(
+                    "--port: got " + options.port() + ", where this computer does not let the program listen ("
+                            + e.getMessage() + "); end the other program or give another port, such as --port="
+                            + (options.port() + 1) + ".",
+                    e);
+        }
+        return new WebServer(javalin, service, access);
+    }
+
+    static List<Route> routes(PlanService service, SavedPlans plans, WebOptions options) {
+        List<Route> routes = new ArrayList<>(new Api(service, options.programVersion()).routes());
+        routes.addAll(new Downloads(service).routes());
+        routes.addAll(new SavedApi(plans, service, options.programVersion()).routes());
+        return routes;
+    }
+
+    private static void configure(JavalinConfig config, Guard guard, Optional<AccessCode> access, List<Route> routes) {
+        config.startup.showJavalinBanner = false;
+        config.startup.startupWatcherEnabled = false;
+        config.startup.showOldJavalinVersionWarning = false;
+        config.http.prefer405over404 = true;
+        config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));
+        config.routes.before(guard::check);
+        routes.forEach(route -> config.routes.addEndpoint(new Endpoint(route.method(), route.path(), route.handler())));
+        access.ifPresent(code -> {
+            Entrance entrance = new Entrance(code);
+            config.routes.get(Guard.ENTRANCE, entrance::show);
+            config.routes.post(Guard.ENTRANCE, entrance::post);
+        });
+        PageFiles pages = new PageFiles();
+        config.routes.addEndpoint(new Endpoint(HandlerType.GET, "/", pages::first));
+        config.routes.addEndpoint(new Endpoint(HandlerType.GET, "/{file}", pages::named));
+        Failures.register(config.routes);
+    }
+
+    /** Returns the address for a browser on this computer; it lets in without asking. */
+    public String address() {
+        return address("localhost");
+    }
+
+    /** Returns the addresses for other devices; none on loopback. They hold the code. */
+    public List<String> lanAddresses() {
+        return access.isEmpty()
+                ? List.of()
+                : Addresses.local().stream().map(this::address).toList();
+    }
+
+    /** Returns the access code, if there is one. */
+    public Optional<String> accessCode() {
+        return access.map(AccessCode::code);
+    }
+
+    private String address(String host) {
+        return "http://" + host + ":" + javalin.port()
+                + access.map(a -> Guard.ENTRANCE + "?code=" + a.code()).orElse("/");
+    }
+
+    /** Returns the port it listens on. */
+    public int port() {
+        return javalin.port();
+    }
+
+    @Override
+    public void close() {
+        javalin.stop();
+        service.close();
+    }
+}

@@ -1,0 +1,119 @@
+// Ties the questions to the plan; the address of the page holds the answers, so that a bookmark opens the same plan.
+import { ask, h, Trouble } from "./dom.js";
+import { build, fill, read, showProblems } from "./form.js";
+import { render, title } from "./result.js";
+import { download, emptyPicture, showFronts } from "./fronts.js";
+import { showWays } from "./ways.js";
+import { showWhatIf } from "./whatif.js";
+import { saveButton, setUpSaved } from "./saved.js";
+import { currentUnits, dayOf, setUnits } from "./words.js";
+
+const form = document.getElementById("request");
+const body = document.getElementById("plan-body");
+const status = document.getElementById("plan-status");
+let catalog;
+let shown = null;
+let turn = 0;
+
+const pack = request => "#plan=" + btoa(String.fromCharCode(...new TextEncoder().encode(JSON.stringify(request)))).replaceAll("+", "-").replaceAll("/", "_").replaceAll("=", "");
+
+function unpack(hash) {
+  if (!hash.startsWith("#plan=")) return null;
+  try {
+    const bytes = atob(hash.slice(6).replaceAll("-", "+").replaceAll("_", "/"));
+    return JSON.parse(new TextDecoder().decode(Uint8Array.from(bytes, c => c.charCodeAt(0))));
+  } catch {
+    status.textContent = "The plan in this address cannot be read. It may have been cut off; ask for it again.";
+    return null;
+  }
+}
+
+export function open(request) {
+  const hash = pack(request);
+  if (location.hash === hash) return make(request);
+  history.pushState(null, "", hash);
+  return make(request);
+}
+
+async function make(request) {
+  const mine = ++turn;
+  const button = document.getElementById("make");
+  button.disabled = true;
+  status.textContent = "Working it out: 200 pieces are carried through the day ...";
+  try {
+    const plan = await ask("POST", "/api/plan?alternatives=no", request);
+    if (mine !== turn) return;
+    showProblems([]);
+    present(plan, request);
+  } catch (trouble) {
+    if (mine !== turn) return;
+    status.textContent = "There is no plan yet.";
+    if (trouble instanceof Trouble) showProblems(trouble.problems);
+    else throw trouble;
+  } finally {
+    if (mine === turn) button.disabled = false;
+  }
+}
+
+function present(plan, request) {
+  shown = { plan, request };
+  document.title = title(plan) + " - Saltfront";
+  const late = Date.parse(plan.clock.at(-1).time) < Date.now();
+  status.textContent = late ? "This plan was for " + dayOf(plan.clock.at(-1).time) + "." : "Here is your plan.";
+  const again = late ? h("button", { type: "button", class: "quiet-button", onclick: () => { document.getElementById("make").focus(); form.requestSubmit(); } }, "Plan it anew from now") : null;
+  body.replaceChildren(
+    h("div", { class: "row no-print", id: "actions" }, saveButton(() => shown, title(plan)),
+      h("button", { type: "button", class: "quiet-button", onclick: () => print() }, "Print"), fileChoice(request), again), h("p"),
+    ...render(plan, request, catalog.appliances.find(a => a.id === plan.cooking.appliance)));
+  showWays(document.getElementById("ways-place"), request, changed => { fill(changed); open(changed); });
+  showFronts(document.getElementById("fronts-place"), plan, request);
+  showWhatIf(document.getElementById("whatif-place"), plan, request, catalog, changed => { fill(changed); open(changed); });
+  const heading = document.getElementById("story-title");
+  if (matchMedia("(max-width: 61.99rem)").matches) document.getElementById("plan").scrollIntoView({ block: "start" });
+  heading.focus({ preventScroll: true });
+}
+
+function fileChoice(request) {
+  const names = [["", "Save as a file ..."], ["card.pdf", "Card to print (PDF)"], ["calendar.ics", "Calendar with alarms"], ["recipe.jsonld", "Recipe data"], ["plan.md", "Notes (Markdown)"]];
+  const list = h("select", { "aria-label": "Save as a file", class: "files", onchange: async () => {
+    const name = list.value;
+    list.value = "";
+    status.textContent = "Making the file ...";
+    try { await download(request, name); status.textContent = "Saved as " + name + "."; } catch (e) { status.textContent = e.message; }
+  } }, names.map(([value, words]) => h("option", { value }, words)));
+  return list;
+}
+
+function fromAddress() {
+  const request = unpack(location.hash);
+  if (request) {
+    fill(request);
+    make(request);
+  } else {
+    turn++;
+    shown = null;
+    document.title = "Saltfront: plan a piece of meat";
+    status.textContent = "";
+    body.replaceChildren(emptyPicture());
+  }
+}
+
+async function start() {
+  const units = document.getElementById("units");
+  units.value = currentUnits();
+  units.addEventListener("change", () => { setUnits(units.value); if (shown) present(shown.plan, shown.request); });
+  try {
+    catalog = await ask("GET", "/api/catalog");
+  } catch (trouble) {
+    status.textContent = trouble.message;
+    body.replaceChildren(h("button", { type: "button", class: "main-button", onclick: () => location.reload() }, "Try again"));
+    return;
+  }
+  build(form, catalog, () => open(read()));
+  setUpSaved(document.getElementById("open-saved"), document.getElementById("saved"), request => { fill(request); open(request); });
+  addEventListener("popstate", fromAddress);
+  fromAddress();
+  document.documentElement.dataset.ready = "yes";
+}
+
+start();

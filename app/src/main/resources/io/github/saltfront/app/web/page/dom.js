@@ -1,0 +1,45 @@
+// Makes elements. Text is always set as text, never as markup.
+export function h(tag, attributes = {}, ...children) {
+  return build(document.createElement(tag), attributes, children);
+}
+
+export function s(tag, attributes = {}, ...children) {
+  return build(document.createElementNS("http://www.w3.org/2000/svg", tag), attributes, children);
+}
+
+function build(element, attributes, children) {
+  for (const [name, value] of Object.entries(attributes)) {
+    if (value === undefined || value === null || value === false) continue;
+    if (name.startsWith("on")) element.addEventListener(name.slice(2), value);
+    else if (name === "value" || name === "checked" || name === "selected" || name === "htmlFor") element[name] = value;
+    else element.setAttribute(name, value === true ? "" : value);
+  }
+  element.append(...children.flat(9).filter(child => child !== null && child !== undefined && child !== false));
+  return element;
+}
+
+export async function ask(method, path, body) {
+  let answer;
+  try {
+    answer = await fetch(path, {
+      method,
+      headers: body === undefined ? {} : { "Content-Type": "application/json" },
+      body: body === undefined ? undefined : JSON.stringify(body),
+    });
+  } catch {
+    throw new Trouble([{ field: "", message: "The program does not answer. Is it still running, and are you in its network? What you entered is kept; try again." }]);
+  }
+  const content = answer.status === 204 ? {} : await answer.json().catch(() => ({}));
+  if (!answer.ok) {
+    throw new Trouble(content.problems ?? [{ field: "", message: "The program answered with " + answer.status + ". Try again." }], answer.status);
+  }
+  return content;
+}
+
+export class Trouble extends Error {
+  constructor(problems, status = 0) {
+    super(problems.map(p => p.message).join(" "));
+    this.problems = problems;
+    this.status = status;
+  }
+}

@@ -1,0 +1,67 @@
+package io.github.saltfront.app.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+
+class FollowCommandTest {
+    private static final String REQUEST = "../examples/live/loin.yaml";
+    private static final String LOG = "../examples/live/loin.csv";
+
+    @Test
+    void theExampleClosesInOnItsEndAndClaimsNoMeasurement() {
+        CommandRun run = CommandRun.of("follow", REQUEST, LOG, "--at", "20min", "--at", "60min", "--json");
+        assertThat(run.err()).isEmpty();
+        assertThat(run.code()).isZero();
+        JsonNode json = run.json();
+        assertThat(json.get("schema").asString()).isEqualTo("saltfront.outlook");
+        JsonNode early = json.get("outlooks").get(0).get("pull").get("time_left_min");
+        JsonNode late = json.get("outlooks").get(1).get("pull").get("time_left_min");
+        assertThat(late.get("p95").asDouble() - late.get("p05").asDouble())
+                .isLessThan(early.get("p95").asDouble() - early.get("p05").asDouble());
+        assertThat(json.get("outlooks").get(1).get("measured").get("met").asBoolean())
+                .isFalse();
+        assertThat(json.get("outlooks").get(1).get("inferred").get("proof").asString())
+                .isEqualTo("prediction");
+    }
+
+    @Test
+    void textFitsAPhoneAndKeepsMeasuredAndInferredApart() {
+        CommandRun run = CommandRun.of("follow", REQUEST, LOG, "--probe-error", "0.5", "--distance", "0");
+        assertThat(run.code()).isZero();
+        assertThat(run.out())
+                .contains("inferred")
+                .contains("measured")
+                .contains("consumer minimum")
+                .doesNotContainIgnoringCase(" safe ");
+        assertThat(run.out().lines()).allMatch(line -> line.length() <= 64);
+    }
+
+    @Test
+    void fahrenheitReadAsCelsiusIsTold(@TempDir Path folder) throws IOException {
+        Path log = folder.resolve("log.csv");
+        Files.writeString(
+                log, "time_min,core_c\n0,39.5\n2,40.1\n4,41.0\n6,42.4\n8,44.2\n10,46.6\n12,49.0\n14,51.6\n16,54.3\n");
+        CommandRun run = CommandRun.of("follow", REQUEST, log.toString());
+        assertThat(run.code()).isZero();
+        assertThat(run.out().replaceAll("\\s+", " ")).contains("degrees Fahrenheit, not Celsius");
+    }
+
+    @Test
+    void wrongInputsAreNamedWithTheirOption() {
+        CommandRun missing = CommandRun.of("follow", REQUEST, "nowhere.csv");
+        assertThat(missing.code()).isEqualTo(2);
+        assertThat(missing.err()).contains("nowhere.csv");
+        CommandRun setting = CommandRun.of("follow", REQUEST, LOG, "--setting", "20min");
+        assertThat(setting.code()).isEqualTo(2);
+        assertThat(setting.err()).contains("--setting").contains("40min=150C");
+        CommandRun time = CommandRun.of("follow", REQUEST, LOG, "--at", "soon");
+        assertThat(time.code()).isEqualTo(2);
+        assertThat(time.err()).contains("--at");
+    }
+}

@@ -1,0 +1,1 @@
+alter table saved_plan add column note text not null default '';

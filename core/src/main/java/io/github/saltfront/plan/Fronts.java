@@ -1,0 +1,235 @@
+package io.github.saltfront.plan;
+
+import io.github.saltfront.quality.KajitaniJuice;
+import io.github.saltfront.safety.SafetyRule;
+import io.github.saltfront.transport.History;
+import io.github.saltfront.transport.History.Series;
+import io.github.saltfront.transport.Member;
+import io.github.saltfront.transport.Piece;
+import io.github.saltfront.transport.Simulation;
+import io.github.saltfront.transport.SimulationOutput;
+import io.github.saltfront.transport.SolverSettings;
+import io.github.saltfront.transport.Stage;
+import io.github.saltfront.transport.StageRecord;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The two fronts of a plan: how salt and heat move from the surface to the middle of the median piece along its day. Samples are
+ * closer where something happens: every stage has about as many. Temperatures in K, salt per wet mass in kg/kg.
+ *
+ * <p>The piece is computed in layers; times of the heat are stretched, and its kill lowered, by what the plan's check in three
+ * dimensions found, so that the picture and the plan tell the same time. Immutable; arrays are copied out.
+ */
+public final class Fronts {
+    /** Samples kept of a stage, at most. */
+    private static final int SAMPLES = 120;
+
+    private static final int LAYERS = 40;
+    private static final double LEAST_INTERVAL = 2;
+    private static final double SIMULATED_SAMPLES = 4000;
+
+    private final Plan plan;
+    private final History history;
+    private final List<Span> spans;
+    private final int[] kept;
+    private final SolidCheck.Correction correction;
+
+    /**
+     * A stage of the day.
+     *
+     * @param kind its kind: {@code soak}, {@code dry-salt}, {@code heat} or {@code rest}
+     * @param start its start since the start of the day [s]
+     * @param end its end [s]
+     * @param clock its start on the clock of the plan
+     */
+    public record Span(String kind, double start, double end, ZonedDateTime clock) {}
+
+    private Fronts(Plan plan, History history) {
+        this.plan = plan;
+        this.history = history;
+        correction = plan.cooking().check().map(SolidCheck::correction).orElse(SolidCheck.Correction.NONE);
+        kept = thinned(history);
+        spans = placed();
+    }
+
+    /**
+     * Carries the median piece of a plan through its day.
+     *
+     * @param plan the plan
+     * @return its fronts
+     */
+    public static Fronts of(Plan plan) {
+        Request request = plan.request();
+        SafetyRule rule = plan.cooking().verdict().rule();
+        SolverSettings settings = SolverSettings.DEFAULT
+                .withTolerances(0.02, 5e-5)
+                .withKinetics(rule.holdTable()::rate, new KajitaniJuice());
+        CookStages cook = new CookStages(request, rule);
+        List<Stage> stages =
+                SaltStages.wholeDay(
+                                request, plan.salting(), cook, plan.cooking().pullTemperature())
+                        .stream()
+                        .map(stage -> stage.stage(Draw.MEDIAN))
+                        .toList();
+        Member median = new DayEnsemble(
+                        request.food().meat(),
+                        request.food().shape(),
+                        request.food().startTemperature(),
+                        List.of(Draw.MEDIAN),
+                        settings)
+                .member(Draw.MEDIAN, false);
+        Piece piece = new Piece(
+                request.food().shape(), median.start(), median.heat(), median.salt(), false, median.juiceFactor());
+        double heat = plan.cooking().timeToPull().median();
+        double whole = plan.salting().time() + heat + plan.cooking().rest();
+        double every = Math.max(LEAST_INTERVAL, Math.max(heat / SAMPLES / 2, whole / SIMULATED_SAMPLES));
+        History history = Simulation.run(piece, stages, settings, new SimulationOutput(every, true, LAYERS));
+        return new Fronts(plan, history);
+    }
+
+    private static int[] thinned(History history) {
+        List<Integer> indices = new ArrayList<>();
+        double[] times = history.series(Series.TIME);
+        double next = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < times.length; i++) {
+            double time = times[i];
+            StageRecord stage = stageAt(history, time);
+            double every = (stage.end() - stage.start()) / SAMPLES;
+            boolean ends = i == times.length - 1 || stageAt(history, times[i + 1]) != stage;
+            if (time >= next || ends) {
+                indices.add(i);
+                next = ends ? time : time + every * (1 - 1e-9);
+            }
+        }
+        return indices.stream().mapToInt(Integer::intValue).toArray();
+    }
+
+    private static StageRecord stageAt(History history, double time) {
+        for (StageRecord stage : history.stages()) {
+            if (time <= stage.end()) {
+                return stage;
+            }
+        }
+        return history.stages().get(history.stages().size() - 1);
+    }
+
+    private List<Span> placed() {
+        List<Span> result = new ArrayList<>();
+        ZonedDateTime cookStart = clockOf(Plan.StepKind.COOK);
+        double heatStart = 0;
+        for (StageRecord stage : history.stages()) {
+            boolean before =
+                    stage.kind().equals(SaltStages.SOAK) || stage.kind().equals(SaltStages.DRY_SALT);
+            double start = corrected(stage.start());
+            heatStart = stage.kind().equals(CookStages.HEAT) ? start : heatStart;
+            ZonedDateTime clock =
+                    before ? clockOf(Plan.StepKind.SALT) : cookStart.plusSeconds(Math.round(start - heatStart));
+            result.add(new Span(stage.kind(), start, corrected(stage.end()), clock));
+        }
+        return List.copyOf(result);
+    }
+
+    private ZonedDateTime clockOf(Plan.StepKind kind) {
+        return plan.clock().stream()
+                .filter(step -> step.kind() == kind)
+                .findFirst()
+                .map(Plan.Step::time)
+                .orElseThrow(() -> new IllegalArgumentException("the clock of the plan has no step " + kind + "."));
+    }
+
+    /** Time with the heat stretched [s]. */
+    private double corrected(double time) {
+        double result = time;
+        for (StageRecord stage : history.stages()) {
+            if (stage.kind().equals(CookStages.HEAT)) {
+                double heated = Math.max(0, Math.min(time, stage.end()) - stage.start());
+                result += (correction.timeFactor() - 1) * heated;
+            }
+        }
+        return result;
+    }
+
+    /** Returns the plan. */
+    public Plan plan() {
+        return plan;
+    }
+
+    /** Returns the stages in order. */
+    public List<Span> spans() {
+        return spans;
+    }
+
+    /** Returns the number of samples. */
+    public int size() {
+        return kept.length;
+    }
+
+    /**
+     * Returns the time of a sample since the start of the day [s].
+     *
+     * @param sample which sample
+     * @return the time
+     */
+    public double time(int sample) {
+        return corrected(history.value(Series.TIME, kept[sample]));
+    }
+
+    /** Returns the depths below the first face, from the surface inward [m]: to the middle, or through to a second face. */
+    public double[] depths() {
+        return history.depths();
+    }
+
+    /** Returns how deep the picture goes [m]: half the thickness, or the whole of it where the faces differ. */
+    public double depth() {
+        double half = plan.request().food().shape().halfThickness();
+        return isTwoFaced() ? 2 * half : half;
+    }
+
+    /** Tells whether the two faces meet different media, so that depth runs from face to face. */
+    public boolean isTwoFaced() {
+        double[] depths = history.depths();
+        return depths[depths.length - 1] > 1.01 * plan.request().food().shape().halfThickness();
+    }
+
+    /**
+     * Returns the temperatures of all depths at a sample [K].
+     *
+     * @param sample which sample
+     * @return as long as {@link #depths}
+     */
+    public double[] temperatures(int sample) {
+        return history.temperatures(kept[sample]);
+    }
+
+    /**
+     * Returns the salt of all depths at a sample, per wet mass [kg/kg].
+     *
+     * @param sample which sample
+     * @return as long as {@link #depths}
+     */
+    public double[] salts(int sample) {
+        return history.salts(kept[sample]);
+    }
+
+    /**
+     * Returns the share of the required hold that the worst place has had [-].
+     *
+     * @param sample which sample
+     * @return the share; 1 is enough
+     */
+    public double killShare(int sample) {
+        return correction.holdFactor() * history.value(Series.LEAST_KILL, kept[sample]);
+    }
+
+    /**
+     * Returns what is left of the raw weight [kg/kg]; above 1 where the meat has drunk.
+     *
+     * @param sample which sample
+     * @return weight per raw weight
+     */
+    public double weight(int sample) {
+        return 1 - history.value(Series.MASS_LOSS, kept[sample]);
+    }
+}

@@ -1,0 +1,119 @@
+package io.github.saltfront.plan;
+
+import io.github.saltfront.units.KitchenUnits;
+import io.github.saltfront.units.QuantityFormat;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.Executor;
+
+/**
+ * What can be done instead of a request that cannot be met: one wish is let go at a time, and each offer is planned in full
+ * before it is made.
+ *
+ * @param words what is let go, as a whole sentence
+ * @param request the request that can be met
+ * @param plan its plan
+ */
+public record Nearest(String words, Request request, Plan plan) {
+
+    /**
+     * Looks for what can be done instead.
+     *
+     * @param request the request that cannot be met
+     * @param executor where to run parts
+     * @param seed seed of the ensemble
+     * @return the nearest requests that can be met, the nearest first; empty if letting go of one wish does not help
+     */
+    public static List<Nearest> of(Request request, Executor executor, long seed) {
+        List<Nearest> offers = new ArrayList<>();
+        if (request.timing().serve().isPresent()) {
+            plan(later(request, Optional.empty()), executor, seed).ifPresent(plan -> {
+                List<Plan.Step> clock = plan.clock();
+                ZonedDateTime ready = clock.get(clock.size() - 1)
+                        .time()
+                        .plusMinutes(1)
+                        .withSecond(0)
+                        .withNano(0);
+                offers.add(new Nearest(
+                        "Serve at " + ready.toLocalDateTime() + " or later.",
+                        later(request, Optional.of(ready)),
+                        plan));
+            });
+        }
+        if (request.salting().treatment() != Request.Treatment.SURFACE_SALT) {
+            Request salted = Way.with(
+                    untimed(request),
+                    new Way.Salting(Request.Treatment.SURFACE_SALT, OptionalDouble.empty(), OptionalDouble.empty()));
+            offer(offers, "Salt the outside just before the heat instead of ahead.", salted, executor, seed);
+        }
+        double hottest = request.cook().appliance().temperature().high();
+        if (request.cook().setting() < hottest) {
+            offer(
+                    offers,
+                    "Set the appliance to " + QuantityFormat.temperature(hottest, KitchenUnits.METRIC) + ".",
+                    Way.with(request, new Way.Heat(hottest, OptionalDouble.empty())),
+                    executor,
+                    seed);
+        }
+        request.food().cut().ifPresent(cut -> {
+            double usual = cut.qualityCore().typical();
+            if (request.taste().core().orElse(usual) > usual) {
+                offer(
+                        offers,
+                        "Aim at a core of " + QuantityFormat.temperature(usual, KitchenUnits.METRIC)
+                                + ", which is usual for this cut.",
+                        Way.with(request, new Way.Heat(request.cook().setting(), OptionalDouble.of(usual))),
+                        executor,
+                        seed);
+            }
+        });
+        return List.copyOf(offers);
+    }
+
+    private static void offer(List<Nearest> offers, String words, Request request, Executor executor, long seed) {
+        plan(request, executor, seed).ifPresent(plan -> offers.add(new Nearest(words, request, plan)));
+    }
+
+    private static Optional<Plan> plan(Request request, Executor executor, long seed) {
+        try {
+            Plan plan = Planner.plan(request, executor, seed);
+            return plan.cooking().verdict().isMet() ? Optional.of(plan) : Optional.empty();
+        } catch (PlanningException e) {
+            return Optional.empty();
+        }
+    }
+
+    private static Request later(Request request, Optional<ZonedDateTime> serve) {
+        return new Request(
+                request.food(),
+                request.salting(),
+                request.cook(),
+                request.taste(),
+                new Request.Timing(request.timing().now(), serve),
+                request.guests(),
+                request.assumptions());
+    }
+
+    /** Without a time and a strength that only salting ahead has a use for. */
+    private static Request untimed(Request request) {
+        Request.Salting old = request.salting();
+        return new Request(
+                request.food(),
+                new Request.Salting(
+                        old.treatment(),
+                        old.salt(),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        old.liquor(),
+                        old.refrigerator(),
+                        old.label()),
+                request.cook(),
+                request.taste(),
+                request.timing(),
+                request.guests(),
+                request.assumptions());
+    }
+}

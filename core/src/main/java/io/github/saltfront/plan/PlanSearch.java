@@ -1,0 +1,293 @@
+package io.github.saltfront.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Executor;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+
+/**
+ * Looks at all ways that a request leaves open on a few members, drops what cannot be done with the reason counted, and ranks
+ * the rest by the cook's wishes. Salting is worked out once for all ways that share it, and so is the reading at which to take
+ * it out. Without wishes the rule for the cut decides ({@link SaltAdvice}) and the search only says what else could be done.
+ */
+public final class PlanSearch {
+    /** Most alternatives that are shown. */
+    private static final int SHOWN = 3;
+
+    /** Each wish counts this share of the one before it [-]. */
+    private static final double NEXT_WISH = 0.5;
+
+    /** A wish that is not named counts this much [-]: it decides between ways that are equal otherwise. */
+    private static final double UNNAMED = 0.05;
+
+    private final Request request;
+    private final Executor executor;
+    private final long seed;
+
+    /** Why a way is dropped. */
+    public enum Dropped {
+        /** The official requirement is not met. */
+        UNSAFE("would not be safe"),
+        /** Too many pieces would be too salty. */
+        TOO_SALTY("would be too salty too often"),
+        /** It does not fit before serving. */
+        TOO_LATE("would not be ready in time"),
+        /** A step falls into the night. */
+        AT_NIGHT("would have you up at night"),
+        /** Appliance, vessel or meat do not allow it. */
+        BEYOND_THE_KITCHEN("cannot be done with this kitchen or this meat");
+
+        private final String words;
+
+        Dropped(String words) {
+            this.words = words;
+        }
+
+        /** Returns the reason in plain words, as the end of a sentence. */
+        public String words() {
+            return words;
+        }
+    }
+
+    /**
+     * A way that can be done.
+     *
+     * @param way the way
+     * @param outcome what it comes to
+     */
+    public record Candidate(Way way, Outcome outcome) {}
+
+    /**
+     * An alternative to a plan.
+     *
+     * @param way the way
+     * @param outcome what it comes to
+     * @param wins wishes it serves better than the plan by a difference that counts
+     * @param loses wishes it serves worse
+     */
+    public record Alternative(Way way, Outcome outcome, List<Wish> wins, List<Wish> loses) {
+        /** Copies the lists. */
+        public Alternative {
+            wins = List.copyOf(wins);
+            loses = List.copyOf(loses);
+        }
+    }
+
+    /**
+     * A plan and what else could be done.
+     *
+     * @param plan the plan
+     * @param compared what it comes to on the same few members as the alternatives; empty if no way was tried
+     * @param alternatives ways that differ in kind, best first
+     * @param tried number of ways tried
+     * @param dropped how many were dropped, and why
+     */
+    public record Found(
+            Plan plan,
+            Optional<Outcome> compared,
+            List<Alternative> alternatives,
+            int tried,
+            Map<Dropped, Integer> dropped) {
+        /** Copies the list and the map. */
+        public Found {
+            alternatives = List.copyOf(alternatives);
+            dropped = Map.copyOf(dropped);
+        }
+
+        /**
+         * Returns what the plan comes to on the same few members as the alternatives.
+         *
+         * @throws java.util.NoSuchElementException if no way was tried
+         */
+        public Outcome outcome() {
+            return compared.orElseThrow();
+        }
+    }
+
+    private PlanSearch(Request request, Executor executor, long seed) {
+        this.request = request;
+        this.executor = executor;
+        this.seed = seed;
+    }
+
+    /**
+     * Plans, and says what else could be done.
+     *
+     * @param request the request
+     * @param executor where to run parts; has no effect on the numbers
+     * @param seed seed of the ensembles; the same seed gives the same plan
+     * @return the plan and its alternatives
+     * @throws PlanningException if the request cannot be met
+     */
+    public static Found find(Request request, Executor executor, long seed) {
+        return new PlanSearch(request, executor, seed).find();
+    }
+
+    /**
+     * Plans without looking for other ways, unless the request ranks its wishes, which takes a search.
+     *
+     * @param request the request
+     * @param executor where to run parts; has no effect on the numbers
+     * @param seed seed of the ensembles; the same seed gives the same plan
+     * @return the plan, with no way tried
+     * @throws PlanningException if the request cannot be met
+     */
+    public static Found planOnly(Request request, Executor executor, long seed) {
+        PlanSearch search = new PlanSearch(request, executor, seed);
+        if (!request.taste().wishes().isEmpty()) {
+            return search.find();
+        }
+        Plan plan = Planner.plan(request, executor, seed);
+        return new Found(plan, Optional.empty(), List.of(), 0, Map.of());
+    }
+
+    /**
+     * Screens all ways that a request leaves open.
+     *
+     * @param request the request
+     * @param executor where to run parts; has no effect on the numbers
+     * @param seed seed of the ensembles
+     * @return the ways that can be done, best first by the wishes of the request
+     */
+    public static List<Candidate> screen(Request request, Executor executor, long seed) {
+        PlanSearch search = new PlanSearch(request, executor, seed);
+        return search.candidates(new EnumMap<>(Dropped.class)).stream()
+                .map(screened -> new Candidate(screened.way(), screened.outcome()))
+                .toList();
+    }
+
+    private Found find() {
+        if (request.taste().wishes().isEmpty()) {
+            return around(Planner.plan(request, executor, seed));
+        }
+        Map<Dropped, Integer> dropped = new EnumMap<>(Dropped.class);
+        List<Screening.Screened> candidates = candidates(dropped);
+        Optional<PlanningException> last = Optional.empty();
+        for (Screening.Screened candidate : candidates) {
+            try {
+                Plan plan = Planner.plan(candidate.way().applyTo(request), executor, seed);
+                return found(plan, candidate.outcome(), candidates, dropped);
+            } catch (PlanningException e) {
+                last = Optional.of(e);
+            }
+        }
+        throw last.orElseGet(() -> nothingLeft(dropped));
+    }
+
+    private static PlanningException nothingLeft(Map<Dropped, Integer> dropped) {
+        String reasons = dropped.entrySet().stream()
+                .map(e -> e.getValue() + " " + e.getKey().words())
+                .collect(Collectors.joining(", "));
+        return new PlanningException(
+                "rank",
+                "no way of doing it is left: of all that were tried, " + reasons
+                        + ". Possible instead: leave more open, or serve later.");
+    }
+
+    private Found around(Plan plan) {
+        Map<Dropped, Integer> dropped = new EnumMap<>(Dropped.class);
+        List<Screening.Screened> candidates = candidates(dropped);
+        return found(plan, outcome(plan), candidates, dropped);
+    }
+
+    private Outcome outcome(Plan plan) {
+        return new Screening(request, seed)
+                .outcome(plan.request(), plan.salting(), plan.cooking().pullTemperature());
+    }
+
+    private Found found(
+            Plan plan, Outcome outcome, List<Screening.Screened> candidates, Map<Dropped, Integer> dropped) {
+        int tried = candidates.size()
+                + dropped.values().stream().mapToInt(Integer::intValue).sum();
+        return new Found(plan, Optional.of(outcome), alternatives(plan, outcome, candidates), tried, dropped);
+    }
+
+    /** Tries salting and heat once each, and then what can be done of both together; best first. */
+    private List<Screening.Screened> candidates(Map<Dropped, Integer> dropped) {
+        Screening screening = new Screening(request, seed);
+        Map<Way.Heat, CompletableFuture<Screening.Tried<PullSearch.Found>>> heats = new LinkedHashMap<>();
+        for (Way.Heat heat : Way.heats(request)) {
+            heats.put(heat, run(() -> screening.heat(heat)));
+        }
+        Map<Way.Salting, CompletableFuture<Screening.Tried<Plan.SaltPlan>>> saltings = new LinkedHashMap<>();
+        for (Way.Salting salting : Way.saltings(request)) {
+            saltings.put(salting, run(() -> screening.salting(salting)));
+        }
+        List<CompletableFuture<Screening.Tried<Screening.Screened>>> all = new ArrayList<>();
+        for (Way.Salting salting : saltings.keySet()) {
+            Screening.Tried<Plan.SaltPlan> salted = PullSearch.join(saltings.get(salting));
+            for (Way.Heat heat : heats.keySet()) {
+                Screening.Tried<PullSearch.Found> heated = PullSearch.join(heats.get(heat));
+                all.add(run(() -> screening.both(salting, salted, heat, heated)));
+            }
+        }
+        List<Screening.Screened> kept = new ArrayList<>();
+        for (CompletableFuture<Screening.Tried<Screening.Screened>> future : all) {
+            Screening.Tried<Screening.Screened> tried = PullSearch.join(future);
+            tried.value().ifPresent(kept::add);
+            tried.dropped().ifPresent(reason -> dropped.merge(reason, 1, Integer::sum));
+        }
+        kept.sort(Comparator.comparingDouble((Screening.Screened c) -> score(request, c.outcome()))
+                .reversed());
+        return kept;
+    }
+
+    private <T> CompletableFuture<T> run(Supplier<T> task) {
+        return CompletableFuture.supplyAsync(task, executor);
+    }
+
+    /** Sum over wishes in differences that count; absolute, so that more choice never makes the best one worse. */
+    static double score(Request request, Outcome outcome) {
+        List<Wish> wishes = request.taste().wishes();
+        double score = 0;
+        for (Wish wish : Wish.values()) {
+            int place = wishes.indexOf(wish);
+            double weight = place >= 0 ? Math.pow(NEXT_WISH, place) : UNNAMED;
+            score += weight * wish.gain(outcome.value(wish), 0);
+        }
+        return score;
+    }
+
+    /** The best of every other treatment, and the best of the same treatment with another heat; each must win something. */
+    private List<Alternative> alternatives(Plan plan, Outcome outcome, List<Screening.Screened> candidates) {
+        Map<String, Alternative> kinds = new LinkedHashMap<>();
+        for (Screening.Screened candidate : candidates) {
+            Alternative alternative = compared(candidate, outcome);
+            boolean unsalted = candidate.way().treatment() == Request.Treatment.NONE
+                    && plan.salting().treatment() != Request.Treatment.NONE;
+            if (!unsalted && !alternative.wins().isEmpty()) {
+                kinds.putIfAbsent(kind(candidate.way(), plan), alternative);
+            }
+        }
+        return kinds.values().stream().limit(SHOWN).toList();
+    }
+
+    private static String kind(Way way, Plan plan) {
+        if (way.treatment() != plan.salting().treatment()) {
+            return way.treatment().name();
+        }
+        boolean sameSetting = Math.abs(way.setting() - plan.request().cook().setting()) < 1;
+        return sameSetting ? "same heat" : "other heat";
+    }
+
+    private Alternative compared(Screening.Screened candidate, Outcome base) {
+        List<Wish> wins = new ArrayList<>();
+        List<Wish> loses = new ArrayList<>();
+        for (Wish wish : Wish.values()) {
+            double gain = wish.gain(candidate.outcome().value(wish), base.value(wish));
+            if (gain >= 1) {
+                wins.add(wish);
+            } else if (gain <= -1) {
+                loses.add(wish);
+            }
+        }
+        return new Alternative(candidate.way(), candidate.outcome(), wins, loses);
+    }
+}

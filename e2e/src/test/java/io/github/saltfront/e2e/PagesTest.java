@@ -1,0 +1,161 @@
+package io.github.saltfront.e2e;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
+import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.ColorScheme;
+import java.nio.file.Path;
+import java.util.Objects;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A cook's way through the pages, on a phone and at a desk, in light and dark, by touch and by keyboard. */
+class PagesTest {
+    @TempDir
+    private static Path folder;
+
+    private static Optional<Kitchen> open = Optional.empty();
+
+    @BeforeAll
+    static void start() {
+        boolean required = Objects.equals(System.getenv("SALTFRONT_BROWSER_TESTS"), "required");
+        assumeTrue(required || Kitchen.hasBrowser(), "Chromium is not installed; .ci/run installs it");
+        PlaywrightAssertions.setDefaultAssertionTimeout(60_000);
+        open = Optional.of(Kitchen.open(folder.resolve("plans.db")));
+    }
+
+    @AfterAll
+    static void stop() {
+        open.ifPresent(Kitchen::close);
+    }
+
+    private static Kitchen kitchen() {
+        return open.orElseThrow();
+    }
+
+    private static Locator button(Page page, String name) {
+        return page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name));
+    }
+
+    /** Picks pork chops of one inch for the pan, whose plan is quick to compute. */
+    private static void answer(Page page) {
+        page.navigate(kitchen().address());
+        page.getByLabel("Which cut?").fill("pork chop");
+        page.getByText("Pork loin chop, boneless, 1 inch").click();
+        page.getByLabel("Weight of one piece").fill("6 1/2 oz");
+        page.locator("#f-thickness").fill("1 in");
+        page.getByLabel("How may we salt it?").selectOption("surface-salt");
+    }
+
+    @Test
+    void aCookPlansOnAPhone() {
+        Page page = kitchen().phone(ColorScheme.LIGHT);
+        answer(page);
+        Kitchen.assertAccessible(page);
+        button(page, "Make the plan").click();
+        assertThat(page.locator("#story-title")).containsText("Pork loin chop");
+        assertThat(page.locator("#safety .official")).containsText("63 °C (145 °F)");
+        assertThat(page.locator(".fronts svg")).isVisible();
+        assertThat(page.locator("#fronts-words")).containsText("the middle shows");
+        Kitchen.assertAccessible(page);
+        Kitchen.assertFits(page);
+        page.setViewportSize(320, 640);
+        Kitchen.assertFits(page);
+        kitchen().assertQuiet();
+    }
+
+    @Test
+    void theKeyboardIsEnough() {
+        Page page = kitchen().desk(ColorScheme.DARK);
+        page.navigate(kitchen().address());
+        page.getByLabel("Which cut?").focus();
+        page.keyboard().type("ribeye");
+        page.locator("input[name=cut-choice]").first().focus();
+        page.keyboard().press("Enter");
+        assertThat(page.locator(".chosen")).containsText("ribeye");
+        page.getByLabel("Weight of one piece").focus();
+        page.keyboard().press("Control+A");
+        page.keyboard().type("heavy");
+        page.keyboard().press("Enter");
+        assertThat(page.locator("#f-mass-error")).containsText("heavy");
+        assertThat(page.locator("#problems")).isFocused();
+        Kitchen.assertAccessible(page);
+        page.getByLabel("Weight of one piece").focus();
+        page.keyboard().press("Control+A");
+        page.keyboard().type("0,45 kg");
+        page.keyboard().press("Enter");
+        assertThat(page.locator("#story-title")).isFocused();
+        page.locator("#fronts-time").focus();
+        String before = page.locator("#fronts-time").getAttribute("aria-valuetext");
+        page.keyboard().press("PageDown");
+        assertThat(page.locator("#fronts-time").getAttribute("aria-valuetext")).isNotEqualTo(before);
+        Kitchen.assertAccessible(page);
+        kitchen().assertQuiet();
+    }
+
+    @Test
+    void aBookmarkOpensTheSamePlanAndBackLeadsBack() {
+        Page page = kitchen().desk(ColorScheme.LIGHT);
+        answer(page);
+        button(page, "Make the plan").click();
+        assertThat(page.locator("#story-title")).isVisible();
+        String story = page.locator(".story").innerText();
+        Page other = kitchen().phone(ColorScheme.DARK);
+        other.navigate(page.url());
+        assertThat(other.locator("#story-title")).isVisible();
+        assertThat(other.locator(".story").innerText()).isEqualTo(story);
+        assertThat(other.getByLabel("Weight of one piece")).hasValue("6 1/2 oz");
+        page.goBack();
+        assertThat(page.locator(".empty")).isVisible();
+        page.goForward();
+        assertThat(page.locator("#story-title")).isVisible();
+        kitchen().assertQuiet();
+    }
+
+    @Test
+    void aSavedPlanComesBackAfterItsDeletion() {
+        Page page = kitchen().phone(ColorScheme.DARK);
+        answer(page);
+        button(page, "Make the plan").click();
+        button(page, "Save this plan").click();
+        // exact, or "Saved plans" would do before anything is saved
+        assertThat(page.getByRole(
+                        AriaRole.BUTTON,
+                        new Page.GetByRoleOptions().setName("Saved").setExact(true)))
+                .isVisible();
+        button(page, "Saved plans").click();
+        assertThat(page.locator(".saved-list .title")).containsText("Pork loin chop");
+        Kitchen.assertAccessible(page);
+        button(page, "Delete: Pork loin chop").click();
+        assertThat(page.locator(".saved-list .title")).hasCount(0);
+        button(page, "Undo").click();
+        button(page, "Open: Pork loin chop").click();
+        assertThat(page.locator("#story-title")).containsText("Pork loin chop");
+        kitchen().assertQuiet();
+    }
+
+    @Test
+    void aSliderShowsWhatChangesBesideHowItWas() {
+        Page page = kitchen().desk(ColorScheme.LIGHT);
+        answer(page);
+        button(page, "Make the plan").click();
+        Locator slider = page.locator("#if-thickness");
+        slider.focus();
+        page.keyboard().press("End");
+        Locator heat = page.locator("#whatif-place tr").filter(new Locator.FilterOptions().setHasText("In the heat"));
+        assertThat(heat.locator(".was")).isVisible();
+        assertThat(page.locator(".fronts .ghost").first()).isVisible();
+        button(page, "Back to how it was").click();
+        assertThat(heat.locator(".was")).hasCount(0);
+        assertThat(slider).hasValue("25");
+        kitchen().assertQuiet();
+    }
+}
