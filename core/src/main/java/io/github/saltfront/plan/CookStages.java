@@ -54,13 +54,13 @@ public final class CookStages {
         this.request = request;
         pressure = StandardAtmosphere.pressure(request.cook().altitude());
         skin = request.food().meat().hasSkin();
-        CookSequence sequence = request.cook().sequence();
-        medium = medium(
-                request.cook().appliance(), request.cook().setting(), sequence.turnInterval(), sequence.warmUp());
-        Appliance bench = Catalog.load().appliances().get("rest-bare");
+        medium = mediumAt(request.cook().setting());
+        CookSequence.Rest resting = request.cook().sequence().rest();
+        Appliance bench = Catalog.load().appliances().get(resting.applianceId());
         restMedium = new CookingMedium(bench, bench.temperature().typical(), pressure, skin);
         rest = Math.max(
-                restByMass(request.food().pieceMass()), rule.consumerMinimum().rest());
+                resting.time().orElse(restByMass(request.food().pieceMass())),
+                rule.consumerMinimum().rest());
     }
 
     /** Usual rest: small pieces 5 min, roasts 15 min, birds 20 min (USDA-SR28 study notes, common practice). */
@@ -81,6 +81,17 @@ public final class CookStages {
                 pressure,
                 skin,
                 new CookingMedium.Use(turnInterval, warmUp, Math.min(50, volume * shape.surfaceToVolume()), round));
+    }
+
+    /**
+     * Returns the medium of the stage that the thermometer ends, at a setting.
+     *
+     * @param setting the setting [K]
+     * @return the medium, used as the request says
+     */
+    public CookingMedium mediumAt(double setting) {
+        CookSequence sequence = request.cook().sequence();
+        return medium(request.cook().appliance(), setting, sequence.turnInterval(), sequence.warmUp());
     }
 
     private DayEnsemble.StageFor stage(String kind, CookSequence.Step step, SaltExchange salt) {

@@ -228,7 +228,7 @@ public final class Planner {
         return new Plan.CookPlan(
                 pull,
                 found.wished(),
-                found.reasons(pull),
+                found.reasons(pull, !request.cook().sequence().after().isEmpty()),
                 Interval.of(time),
                 peaks,
                 Interval.of(timeToPeak),

@@ -1,5 +1,6 @@
 package io.github.saltfront.plan;
 
+import io.github.saltfront.catalog.Appliance;
 import io.github.saltfront.catalog.Cut;
 import io.github.saltfront.quality.Browning;
 import io.github.saltfront.quality.CollagenTenderness;
@@ -20,7 +21,7 @@ import java.util.function.ToDoubleFunction;
  * @param browning browning index of the first face [-], 1 golden brown
  * @param surfaceMaximum highest temperature of the outside [K]
  * @param drynessBefore share of the surface's water that is gone before the heat [-], negative if it has taken water up
- * @param dryness the same when served [-]
+ * @param dryness the same when served [-]; 0 where the last heat is that of a liquid, which keeps the surface wet
  * @param collagen share of the way to tender, for cuts rich in collagen [-]
  * @param moreTime time at the last temperature that the median lacks to tender [s], for cuts rich in collagen; 0 if none
  * @param coreActin share of actin changed in the middle [-]
@@ -57,7 +58,11 @@ public record PlateQuality(
                 widened(interval(days, day -> browned(day, sugar)), Browning.FACTOR),
                 interval(days, PlateQuality::hottest),
                 interval(days, day -> SkinDryness.share(beforeHeat(day, raw), raw)),
-                interval(days, day -> SkinDryness.share(served(day).quality().skinWater(), raw)),
+                interval(
+                        days,
+                        day -> isWetted(request)
+                                ? 0
+                                : SkinDryness.share(served(day).quality().skinWater(), raw)),
                 tough ? Optional.of(dissolved) : Optional.empty(),
                 tough ? Math.max(0, 1 - dissolved.median()) * CollagenTenderness.tenderTime(peak, age) : 0,
                 interval(days, day -> served(day).quality().coreActin()),
@@ -79,6 +84,15 @@ public record PlateQuality(
     public String tenderness() {
         return collagen.map(share -> Tenderness.ofCollagen(share.median()))
                 .orElseGet(() -> Tenderness.ofActin(coreActin.median()));
+    }
+
+    /** Whether the last heat is that of water around the meat; what little of it a dry surface takes up is not computed. */
+    private static boolean isWetted(Request request) {
+        List<CookSequence.Step> after = request.cook().sequence().after();
+        Appliance last = after.isEmpty()
+                ? request.cook().appliance()
+                : after.get(after.size() - 1).appliance();
+        return last.medium() == Appliance.Medium.LIQUID || last.medium() == Appliance.Medium.STEAM;
     }
 
     private static Interval interval(List<MemberDay> days, ToDoubleFunction<MemberDay> value) {

@@ -59,11 +59,13 @@ final class PullSearch {
      * @param required what the official rules ask for, in words
      */
     record Found(double pullTemperature, double byWish, double wished, double cookTimeHigh, String required) {
-        List<String> reasons(double pull) {
+        List<String> reasons(double pull, boolean more) {
             List<String> reasons = new ArrayList<>();
             reasons.add(String.format(
                     Locale.ROOT,
-                    "The wished core is %.1f °C; carry-over does the rest after it is out.",
+                    more
+                            ? "The wished core is %.1f °C; what comes next and carry-over do the rest."
+                            : "The wished core is %.1f °C; carry-over does the rest after it is out.",
                     Temperature.toCelsius(wished)));
             if (pull > byWish + 0.25) {
                 reasons.add(String.format(

@@ -18,6 +18,8 @@ final class LayerStepper {
     /** Largest place of a stage within a step [-]: just before the end, where a profile may jump. */
     private static final double LAST_PLACE = 1 - 1e-8;
 
+    private static final double[][] NO_ROWS = {};
+
     final LaneBlock block;
     final HeatTerms heat;
     final SaltTerms salt;
@@ -36,6 +38,15 @@ final class LayerStepper {
     private FaceCondition[][] conditions = new FaceCondition[0][0];
     private boolean moving;
     private boolean evaporating;
+
+    /** One for lanes with a face at which water may boil, zero for others. */
+    private final double[] boiling;
+
+    /** Enthalpy that comes with the stage changes of water and salt where water boils; no rows where it does not. */
+    private double[][] content = NO_ROWS;
+
+    /** Derivative of {@link #carried} by the temperature of the cell at each face, where water boils. */
+    private final double[][] carriedSlope;
 
     /** Whether all lanes of a face have a linear condition that does not change in time. */
     private final boolean[] steady;
@@ -59,6 +70,7 @@ final class LayerStepper {
     private final double[][] carried;
     private final double[][] evaporation;
     private final double[][] evaporationByWater;
+    private final double[][] boilingByCell;
     private final double[][] filmLoss;
     private final double[][] meatLoss;
     private final double[][] slopeHeat;
@@ -112,8 +124,11 @@ final class LayerStepper {
         faceTemperature = Rows.of(faces, lanes);
         outerTemperature = Rows.of(faces, lanes);
         carried = Rows.of(faces, lanes);
+        carriedSlope = Rows.of(faces, lanes);
+        boiling = new double[lanes];
         evaporation = Rows.of(faces, lanes);
         evaporationByWater = Rows.of(faces, lanes);
+        boilingByCell = Rows.of(faces, lanes);
         filmLoss = Rows.of(faces, lanes);
         meatLoss = Rows.of(faces, lanes);
         slopeHeat = Rows.of(faces, lanes);
@@ -140,6 +155,7 @@ final class LayerStepper {
         moving = block.extents.length > 0 || !block.isUniform();
         evaporating = false;
         Arrays.fill(steady, true);
+        Arrays.fill(boiling, 0);
         for (int l = 0; l < lanes; l++) {
             for (int f = 0; f < faces; f++) {
                 FaceCondition condition = inputs.get(l).faces().get(f);
@@ -150,6 +166,7 @@ final class LayerStepper {
                 moving |= !(source instanceof SaltSource.None);
                 moving |= !block.waterFixed[l] && condition.isDrying();
                 evaporating |= condition.isDrying();
+                boiling[l] = condition.boils() ? 1 : boiling[l];
                 steady[f] &= condition.isLinear() && condition.isSteady();
                 steadyMedium[f][l] = condition.mediumTemperature().at(0) - LaneBlock.KELVIN;
                 steadyCoefficient[f][l] = condition.coefficient().at(0);
@@ -159,6 +176,8 @@ final class LayerStepper {
         for (int f = 0; f < faces; f++) {
             clearFace(f);
         }
+        boolean coupled = moving && Arrays.stream(boiling).anyMatch(share -> share > 0);
+        content = coupled ? Rows.of(cells, lanes) : NO_ROWS;
     }
 
     /** What an evaluation without evaporation or flow of water leaves alone. */
@@ -168,6 +187,7 @@ final class LayerStepper {
         Arrays.fill(filmLoss[face], 0);
         Arrays.fill(meatLoss[face], 0);
         Arrays.fill(carried[face], 0);
+        Arrays.fill(carriedSlope[face], 0);
         for (double[][] stage : stageEvaporated) {
             Arrays.fill(stage[face], 0);
         }
@@ -197,17 +217,22 @@ final class LayerStepper {
             combineStates(stage);
             evaluate(stage, step);
             if (stage == 0) {
-                Rows.copy(faceSlope, slopeHeat);
+                for (int f = 0; f < faces; f++) {
+                    addRows(faceSlope[f], carriedSlope[f], slopeHeat[f]);
+                }
                 heat.factor(rate, slopeHeat);
                 if (moving) {
                     computeFilmSlopes();
                     salt.factor(rate, block.slotSalt, block.water, block.reservoirWater, slopeWater);
                 }
             }
-            solveHeat(stage);
             if (moving) {
                 solveSaltAndWater(stage);
             }
+            if (content.length > 0) {
+                computeContent(stage);
+            }
+            solveHeat(stage);
             if (evaporating) {
                 solveEvaporation(stage);
             }
@@ -361,6 +386,7 @@ final class LayerStepper {
         faceFlux[face][lane] = surface.flux;
         faceSlope[face][lane] = surface.slope;
         evaporation[face][lane] = surface.evaporation;
+        boilingByCell[face][lane] = surface.boilingByCell;
         evaporationByWater[face][lane] = surface.evaporationByActivity * SurfaceBalance.activityByWater(water);
     }
 
@@ -372,7 +398,7 @@ final class LayerStepper {
     /** Thickness of the crust: what has boiled out of the meat over the water of a volume of it [m]. */
     double crust(int face, int lane) {
         double waterDensity = block.dryDensity[lane] * block.rawWater[lane];
-        return Math.max(0, block.meatEvaporated[face][lane]) / waterDensity;
+        return Math.max(0, block.boiled[face][lane]) / waterDensity;
     }
 
     /** Shares evaporation between film and meat, and finds the heat that water and salt carry through the face. */
@@ -387,6 +413,9 @@ final class LayerStepper {
             salt.netWater[block.faceCell(face)][lane] -= lost;
         }
         meatLoss[face][lane] = lost;
+        boolean boils = conditions[face][lane].boils() && !block.waterFixed[lane];
+        carriedSlope[face][lane] =
+                boils ? -boilingByCell[face][lane] * block.waterEnthalpy(lane, faceTemperature[face][lane]) : 0;
         int edge = block.faceEdge(face);
         double sign = face == 0 ? 1 : -1;
         carried[face][lane] =
@@ -425,8 +454,22 @@ final class LayerStepper {
         }
     }
 
+    /** Enthalpy of the stage changes of water and salt at the temperature of each cell at the base of the step. */
+    private void computeContent(int stage) {
+        for (int i = 0; i < cells; i++) {
+            double[] celsius = block.temperature[i];
+            double[] waterChange = stageWater[stage][i];
+            double[] saltChange = stageSalt[stage][i + 1];
+            for (int l = 0; l < lanes; l++) {
+                content[i][l] = boiling[l]
+                        * (waterChange[l] * block.waterEnthalpy(l, celsius[l])
+                                + saltChange[l] * block.saltEnthalpy(l, celsius[l]));
+            }
+        }
+    }
+
     private void solveHeat(int stage) {
-        heat.solve(stage, faceFlow, moving, stageHeat, faceChange);
+        heat.solve(stage, faceFlow, moving, content, stageHeat, faceChange);
         for (int f = 0; f < faces; f++) {
             double[] result = stageHeatIn[stage][f];
             flowRow(faceFlow[f], slopeHeat[f], faceChange[f], result);

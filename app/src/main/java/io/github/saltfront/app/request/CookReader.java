@@ -70,7 +70,14 @@ final class CookReader {
                 steps(root, "before"),
                 steps(root, "after"),
                 turn(root),
-                usable(root.findQuantityInRange("warm_up", Dimension.TIME, "0 s", "2 h"), 0));
+                usable(root.findQuantityInRange("warm_up", Dimension.TIME, "0 s", "2 h"), 0),
+                root.findChild("rest").map(CookReader::rest).orElse(CookSequence.Rest.USUAL));
+    }
+
+    private static CookSequence.Rest rest(Node node) {
+        OptionalDouble time = node.findQuantityInRange("time", Dimension.TIME, "0 s", "2 h");
+        boolean foil = node.findFlag("foil").orElse(false);
+        return new CookSequence.Rest(foil, isUnusable(time) ? OptionalDouble.empty() : time);
     }
 
     private static double turn(Node node) {
