@@ -52,13 +52,7 @@ public record LiveSetup(
      */
     public static LiveSetup of(Plan plan) {
         Request request = plan.request();
-        CookSequence sequence = request.cook().sequence();
-        if (!sequence.isAlone()) {
-            throw new PlanningException(
-                    sequence.before().isEmpty() ? "after" : "before",
-                    "a cook of several stages cannot be followed yet, only one that goes from one heat to the rest; follow the"
-                            + " clock of the plan, or leave the other stages out of the file.");
-        }
+        requireOneHeat(request);
         Plan.CookPlan cook = plan.cooking();
         boolean ahead = plan.salting().treatment().isSoak() || plan.salting().treatment() == Request.Treatment.DRY_SALT;
         return new LiveSetup(
@@ -74,6 +68,22 @@ public record LiveSetup(
                 Placement.unknown(),
                 OptionalDouble.empty(),
                 Planner.rule(request).salted());
+    }
+
+    /**
+     * Requires that a request can be followed.
+     *
+     * @param request the request
+     * @throws PlanningException if it has more than one stage of heat: what comes after the reading decides there as well
+     */
+    public static void requireOneHeat(Request request) {
+        CookSequence sequence = request.cook().sequence();
+        if (!sequence.isAlone()) {
+            throw new PlanningException(
+                    sequence.before().isEmpty() ? "after" : "before",
+                    "a cook of several stages cannot be followed yet, only one that goes from one heat to the rest; follow the"
+                            + " clock of the plan, or leave the other stages out of the file.");
+        }
     }
 
     private static MeatModel salted(MeatModel meat, double salt) {

@@ -7,7 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
-/** What became of one member of an ensemble: the ends of its stages and the histories of core and surface temperature and of salt. */
+/** What became of one member of an ensemble: the ends of its stages and the histories of core and surface temperature. */
 public final class MemberDay implements DayEnsemble.DayRecorder {
     /** Depth of the outer layer whose salt is reported [m]. */
     public static final double OUTER_DEPTH = 0.005;
@@ -67,13 +67,8 @@ public final class MemberDay implements DayEnsemble.DayRecorder {
 
     private static double[] state(LayerSolver solver, int member, double time, double theta) {
         double face = solver.faceTemperature(0, member, theta);
-        return new double[] {
-            time,
-            solver.coreTemperature(member, theta),
-            solver.meanSalt(member, theta),
-            face,
-            Math.max(face, solver.outsideOfLastFace())
-        };
+        double outside = Math.max(face, solver.outsideOfLastFace());
+        return new double[] {time, solver.coreTemperature(member, theta), face, outside};
     }
 
     @Override
@@ -119,33 +114,6 @@ public final class MemberDay implements DayEnsemble.DayRecorder {
     }
 
     /**
-     * Returns the mean salt at a time, by straight lines between steps.
-     *
-     * @param time time since the start of the day [s]
-     * @return salt per wet mass [kg/kg]
-     */
-    public double meanSaltAt(double time) {
-        return at(time, 2);
-    }
-
-    private double at(double time, int column) {
-        int low = 0;
-        int high = steps.size() - 1;
-        while (high - low > 1) {
-            int middle = (low + high) >>> 1;
-            if (steps.get(middle)[0] <= time) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        double[] a = steps.get(low);
-        double[] b = steps.get(high);
-        double share = b[0] > a[0] ? Math.min(1, Math.max(0, (time - a[0]) / (b[0] - a[0]))) : 0;
-        return a[column] + share * (b[column] - a[column]);
-    }
-
-    /**
      * Returns the core temperature from a time on.
      *
      * @param from time since the start of the day [s]
@@ -162,7 +130,7 @@ public final class MemberDay implements DayEnsemble.DayRecorder {
      * @return the history
      */
     public TemperatureHistory surfaceHistory(double from) {
-        return history(from, 3);
+        return history(from, 2);
     }
 
     /**
@@ -172,7 +140,7 @@ public final class MemberDay implements DayEnsemble.DayRecorder {
      * @return the history
      */
     TemperatureHistory outsideHistory(double from) {
-        return history(from, 4);
+        return history(from, 3);
     }
 
     /** Returns when the first stage of heat begins [s]. */

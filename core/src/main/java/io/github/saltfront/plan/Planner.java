@@ -1,5 +1,6 @@
 package io.github.saltfront.plan;
 
+import io.github.saltfront.catalog.Appliance;
 import io.github.saltfront.catalog.Cut;
 import io.github.saltfront.quality.JuiceLoss;
 import io.github.saltfront.quality.KajitaniJuice;
@@ -317,6 +318,17 @@ public final class Planner {
                 Math.min(loss.low(), loss.median() - half), loss.median(), Math.max(loss.high(), loss.median() + half));
     }
 
+    private static void addDangers(Appliance appliance, Set<Caution.Situation> situations) {
+        switch (appliance.medium()) {
+            case AIR, RADIANT -> situations.add(Caution.Situation.DRY_HEAT);
+            case OIL -> situations.add(Caution.Situation.HOT_FAT);
+            default -> {}
+        }
+        if (appliance.id().equals("pressure-cooker")) {
+            situations.add(Caution.Situation.PRESSURE);
+        }
+    }
+
     private List<Caution> cautions(Plan.SaltPlan salting, Plan.CookPlan cooking) {
         Set<Caution.Situation> situations = EnumSet.noneOf(Caution.Situation.class);
         if (salting.treatment().isSoak()) {
@@ -325,10 +337,7 @@ public final class Planner {
         if (salting.treatment() != Request.Treatment.NONE) {
             situations.add(Caution.Situation.SALTED);
         }
-        switch (request.cook().appliance().medium()) {
-            case AIR, RADIANT -> situations.add(Caution.Situation.DRY_HEAT);
-            default -> {}
-        }
+        request.cook().appliances().forEach(appliance -> addDangers(appliance, situations));
         if (cooking.warmth().limits().comeUp().stream().anyMatch(LimitCheck::isNear)) {
             situations.add(Caution.Situation.SLOW_COME_UP);
         }

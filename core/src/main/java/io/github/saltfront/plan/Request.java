@@ -10,6 +10,7 @@ import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * What a cook has and wants, in SI units.
@@ -160,6 +161,16 @@ public record Request(
          */
         public Cook(Appliance appliance, double setting, double altitude) {
             this(appliance, setting, altitude, CookSequence.ALONE);
+        }
+
+        /** Returns the appliances of all stages of heat. */
+        public List<Appliance> appliances() {
+            return Stream.of(
+                            sequence.before().stream().map(CookSequence.Step::appliance),
+                            Stream.of(appliance),
+                            sequence.after().stream().map(CookSequence.Step::appliance))
+                    .flatMap(all -> all)
+                    .toList();
         }
     }
 

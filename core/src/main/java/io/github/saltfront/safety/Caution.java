@@ -34,6 +34,10 @@ public record Caution(String id, String text, boolean cannotBeSwitchedOff) {
         BRINED,
         /** Slow warming. */
         SLOW_COME_UP,
+        /** It is fried in deep or shallow fat. */
+        HOT_FAT,
+        /** It is cooked under pressure. */
+        PRESSURE,
         /** Cooling and keeping. */
         COOLING,
         /** A food business. */
@@ -78,7 +82,7 @@ public record Caution(String id, String text, boolean cannotBeSwitchedOff) {
                         || rule.meat() == Meat.MIXED_WITH_POULTRY;
             case PROFESSIONAL -> rule.kitchen() == Kitchen.PROFESSIONAL;
             case SALTED -> rule.salted();
-            case DRY_HEAT, BRINED, SLOW_COME_UP, COOLING -> false;
+            case DRY_HEAT, BRINED, SLOW_COME_UP, HOT_FAT, PRESSURE, COOLING -> false;
         };
     }
 }

@@ -62,7 +62,7 @@ public final class PlanText {
         heading("COOK: " + with.appliance().name() + " at " + temperature(with.setting()));
         CookSequence sequence = with.sequence();
         sequence.before().forEach(step -> row("before", sequence(step)));
-        row(sequence.after().isEmpty() ? "take out" : "go on", "when it shows " + temperature(cook.pullTemperature()));
+        row("take out", "when it shows " + temperature(cook.pullTemperature()));
         cook.reasons().forEach(this::bullet);
         row("after", interval(cook.timeToPull(), 1.0 / 60, 0, "%.0f", "min"));
         if (!sequence.isAlone()) {
