@@ -26,6 +26,7 @@ import java.util.function.ToDoubleFunction;
  * @param moreTime time at the last temperature that the median lacks to tender [s], for cuts rich in collagen; 0 if none
  * @param coreActin share of actin changed in the middle [-]
  * @param skin whether the surface is skin
+ * @param dark whether it is dark meat of poultry, of whose tenderness no relation is known
  * @param doneness words for the temperature of the middle, each with who uses it so; empty but for red meat
  */
 public record PlateQuality(
@@ -38,6 +39,7 @@ public record PlateQuality(
         double moreTime,
         Interval coreActin,
         boolean skin,
+        boolean dark,
         List<String> doneness) {
     /** Copies the list. */
     public PlateQuality {
@@ -47,8 +49,15 @@ public record PlateQuality(
     static PlateQuality of(Request request, List<MemberDay> days) {
         double sugar = request.salting().liquor().sugarPerSalt() > 0 ? Browning.SUGAR : 1;
         double raw = request.food().meat().composition().waterPerSolids();
-        boolean tough =
-                request.food().cut().map(c -> c.traits().isCollagenRich()).orElse(false);
+        boolean dark = request.food()
+                .cut()
+                .filter(cut -> cut.group() == Cut.Group.POULTRY_DARK)
+                .isPresent();
+        boolean tough = !dark
+                && request.food()
+                        .cut()
+                        .filter(cut -> cut.traits().isCollagenRich())
+                        .isPresent();
         double age =
                 request.food().meat().species().equals("beef") ? CollagenTenderness.MATURE : CollagenTenderness.YOUNG;
         Interval dissolved = widened(interval(days, day -> collagen(day, age)), CollagenTenderness.FACTOR);
@@ -67,6 +76,7 @@ public record PlateQuality(
                 tough ? Math.max(0, 1 - dissolved.median()) * CollagenTenderness.tenderTime(peak, age) : 0,
                 interval(days, day -> served(day).quality().coreActin()),
                 request.food().meat().hasSkin(),
+                dark,
                 doneness(request, peak));
     }
 
@@ -82,6 +92,9 @@ public record PlateQuality(
 
     /** Returns the word for tenderness. */
     public String tenderness() {
+        if (dark) {
+            return "not told: no figures are known for dark meat of poultry";
+        }
         return collagen.map(share -> Tenderness.ofCollagen(share.median()))
                 .orElseGet(() -> Tenderness.ofActin(coreActin.median()));
     }
