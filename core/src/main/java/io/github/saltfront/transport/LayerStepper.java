@@ -284,7 +284,7 @@ final class LayerStepper {
         for (int f = 0; f < faces; f++) {
             int cell = block.faceCell(f);
             if (steady[f]) {
-                exchangeRow(
+                SurfaceBalance.exchangeRow(
                         steadyMedium[f],
                         steadyCoefficient[f],
                         heat.faceConductance[f],
@@ -348,23 +348,6 @@ final class LayerStepper {
             spare = block.slotSalt;
             block.slotSalt = endSalt;
             endSalt = spare;
-        }
-    }
-
-    /** {@link SurfaceBalance#solveLinear} of all lanes, the same to the last bit. */
-    private static void exchangeRow(
-            double[] medium,
-            double[] coefficient,
-            double[] conductance,
-            double[] cell,
-            double[] flux,
-            double[] slope,
-            double[] surface) {
-        for (int l = 0; l < flux.length; l++) {
-            double through = coefficient[l] * conductance[l] / (coefficient[l] + conductance[l]);
-            flux[l] = through * (medium[l] - cell[l]);
-            slope[l] = -through;
-            surface[l] = cell[l] + flux[l] / conductance[l];
         }
     }
 

@@ -101,6 +101,23 @@ final class SurfaceBalance {
         evaporationByActivity = 0;
     }
 
+    /** {@link #solveLinear} of all lanes, the same to the last bit. */
+    static void exchangeRow(
+            double[] medium,
+            double[] coefficient,
+            double[] conductance,
+            double[] cell,
+            double[] flux,
+            double[] slope,
+            double[] surface) {
+        for (int l = 0; l < flux.length; l++) {
+            double through = coefficient[l] * conductance[l] / (coefficient[l] + conductance[l]);
+            flux[l] = through * (medium[l] - cell[l]);
+            slope[l] = -through;
+            surface[l] = cell[l] + flux[l] / conductance[l];
+        }
+    }
+
     /**
      * Solves a face against metal or fat that may boil water; see {@link FaceCondition}. Boiling sets in over {@link #ONSET},
      * not at once: the face is at the smooth minimum of what it would be dry and of the boiling point.
