@@ -169,7 +169,7 @@ final class Screening {
                                         / Math.max(
                                                 1e-9, day.end(CookStages.REST).meanSalt()))),
                 median(days, day -> day.end(CookStages.HEAT).surfaceTemperature()),
-                Effort.of(plan, request.food().pieces()),
+                Effort.of(plan, request.cook().sequence(), request.food().pieces()),
                 whole,
                 Sodium.of(mean) * BrineSheet.SERVING,
                 mean,
@@ -192,8 +192,7 @@ final class Screening {
     }
 
     private static double rawSalt(MemberDay day) {
-        List<MemberDay.StageEnd> ends = day.ends();
-        return ends.size() > 2 ? ends.get(ends.size() - 3).meanSalt() : 0;
+        return day.beforeHeat().map(MemberDay.StageEnd::meanSalt).orElse(0.0);
     }
 
     private static double[] values(List<MemberDay> days, ToDoubleFunction<MemberDay> of) {

@@ -132,6 +132,7 @@ final class FollowCommand implements Callable<Integer> {
         List<Outlook> outlooks;
         LiveSetup setup;
         try (Progress progress = Progress.start("following the cook", line.getErr(), Terminal.isErr())) {
+            LiveSetup.requireOneHeat(request);
             Plan plan = Planner.plan(request, threads, seed);
             setup = setup(plan);
             outlooks = new Replay(setup, seed, threads).run(readings, events.list(), moments);
