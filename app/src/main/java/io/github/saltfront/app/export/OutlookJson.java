@@ -146,7 +146,13 @@ public final class OutlookJson {
         return Double.isFinite(value) ? Double.valueOf(value) : null;
     }
 
-    private static String word(Enum<?> constant) {
+    /**
+     * Returns a constant as the contract names it.
+     *
+     * @param constant the constant
+     * @return such as {@code not-safe-yet}
+     */
+    public static String word(Enum<?> constant) {
         return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }
