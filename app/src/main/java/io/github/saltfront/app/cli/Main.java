@@ -15,6 +15,7 @@ import picocli.CommandLine.Spec;
             SimulateCommand.class,
             BrineCommand.class,
             FollowCommand.class,
+            LiveCommand.class,
             LethalityCommand.class,
             CoolCommand.class,
             TrialCommand.class,

@@ -68,7 +68,7 @@ final class CookJson {
         json.put("id", cook.id());
         json.put("status", cook.status());
         cook.failure().ifPresent(message -> json.put("problem", message));
-        json.put("events", cook.events().stream().map(CookJson::event).toList());
+        json.put("events", events(cook));
         json.put("alarms", cook.alarms().stream().map(CookJson::alarm).toList());
         json.put("fahrenheit", cook.fahrenheit());
         return json;
@@ -159,6 +159,14 @@ final class CookJson {
         json.put("raised", iso(alarm.raised()));
         alarm.acknowledged().ifPresent(time -> json.put("acknowledged", iso(time)));
         return json;
+    }
+
+    /** What was done and said; where readings come from is told apart. */
+    static List<Map<String, Object>> events(RunningCook cook) {
+        return cook.events().stream()
+                .filter(event -> !event.kind().equals(MqttSettings.KIND))
+                .map(CookJson::event)
+                .toList();
     }
 
     static Map<String, Object> event(ToldEvent event) {

@@ -89,7 +89,7 @@ final class CookLog {
             readings.add(one);
         }
         json.put("readings", readings);
-        json.put("events", cook.events().stream().map(CookJson::event).toList());
+        json.put("events", CookJson.events(cook));
         json.put("alarms", CookJson.told(cook).get("alarms"));
         return json;
     }

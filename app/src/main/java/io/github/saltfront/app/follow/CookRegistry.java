@@ -4,7 +4,9 @@ import io.github.saltfront.app.export.OutlookJson;
 import io.github.saltfront.app.store.CookStore;
 import io.github.saltfront.app.store.StoredCook;
 import io.github.saltfront.live.LiveSetup;
+import io.github.saltfront.live.Reading;
 import io.github.saltfront.plan.Plan;
+import io.github.saltfront.units.Temperature;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -26,6 +28,8 @@ import tools.jackson.databind.node.ObjectNode;
 public final class CookRegistry implements AutoCloseable {
     /** Cooks that are followed at once. */
     static final int MOST_OPEN = 40;
+
+    private static final int MOST_SOURCES = 8;
 
     /** A cook of which nobody says the end is ended by itself [ms]; nothing computes beyond. */
     private static final long LONGEST_MS = 4 * 86_400_000L;
@@ -187,7 +191,8 @@ public final class CookRegistry implements AutoCloseable {
      * @throws NoSuchCook if there is none
      */
     public Map<String, Object> state(String id) {
-        return CookJson.whole(get(id), programVersion, List.of());
+        RunningCook cook = get(id);
+        return CookJson.whole(cook, programVersion, cook.sources());
     }
 
     /**
@@ -233,6 +238,39 @@ public final class CookRegistry implements AutoCloseable {
         return receipt(cook, lines, form == Form.CSV ? "file" : "http");
     }
 
+    /**
+     * Takes readings from within the program.
+     *
+     * @param id id of the cook
+     * @param readings the readings
+     * @param source how they came: file or replay
+     * @return what became of them
+     * @throws NoSuchCook if there is none
+     */
+    public Receipt feed(String id, List<Reading> readings, String source) {
+        List<ReadingText.Line> lines = new ArrayList<>();
+        for (Reading reading : readings) {
+            double celsius = Math.rint(1000 * Temperature.toCelsius(reading.temperature())) / 1000;
+            SentReading sent = SentReading.now(celsius)
+                    .withProbe(reading.probe(), Optional.of(OutlookJson.word(reading.role())))
+                    .withUnit("C")
+                    .at(reading.time());
+            lines.add(new ReadingText.Line(lines.size(), Optional.of(sent), ""));
+        }
+        return receipt(going(id), lines, source);
+    }
+
+    /**
+     * Lets the clock of a replayed cook stand still at the end of its log.
+     *
+     * @param id id of the cook
+     * @param seconds time since the meat went in [s]
+     * @throws NoSuchCook if there is none
+     */
+    public void endClock(String id, double seconds) {
+        get(id).clock().endAt(seconds);
+    }
+
     private static List<ReadingText.Line> lines(byte[] body, Form form) {
         if (form == Form.CSV) {
             return ReadingText.csv(Payload.text(body));
@@ -271,6 +309,22 @@ public final class CookRegistry implements AutoCloseable {
             throw Problems.of("undone", "There is no such event to undo; look at the list again.");
         }
         return CookJson.event(cook.tell(content, now));
+    }
+
+    /**
+     * Connects a cook to a broker.
+     *
+     * @param id id of the cook
+     * @param body JSON object with the broker, the topic and what the messages hold
+     * @return number of the source, under which it can be undone
+     * @throws NoSuchCook if there is none
+     */
+    public long connect(String id, byte[] body) {
+        RunningCook cook = going(id);
+        if (cook.sources().size() >= MOST_SOURCES) {
+            throw Problems.of("", "There are " + MOST_SOURCES + " sources already; remove one first.");
+        }
+        return cook.tell(MqttSettings.read(body), kitchen.now()).number();
     }
 
     /**

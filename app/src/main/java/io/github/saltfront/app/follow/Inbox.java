@@ -12,11 +12,7 @@ final class Inbox {
     private boolean closed;
 
     /** What came since the last time. */
-    record Batch(List<StoredReading> readings, List<ToldEvent> events, boolean anew, boolean closed) {
-        boolean isEmpty() {
-            return readings.isEmpty() && events.isEmpty() && !anew;
-        }
-    }
+    record Batch(List<StoredReading> readings, List<ToldEvent> events, boolean anew, boolean closed) {}
 
     synchronized void add(List<StoredReading> fresh) {
         readings.addAll(fresh);

@@ -17,6 +17,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
+import java.util.function.Predicate;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import java.util.stream.Collectors;
@@ -41,6 +42,7 @@ final class RunningCook implements AutoCloseable {
     private final List<ToldEvent> events = new ArrayList<>();
     private final List<CookAlarm> alarms = new ArrayList<>();
     private final Map<String, String> roles = new LinkedHashMap<>();
+    private final Map<Long, MqttSource> sources = new LinkedHashMap<>();
     private Optional<Look> look = Optional.empty();
     private Optional<String> failure = Optional.empty();
     private Optional<Thread> thread = Optional.empty();
@@ -78,6 +80,40 @@ final class RunningCook implements AutoCloseable {
         worker.setPriority(Thread.NORM_PRIORITY - 1);
         thread = Optional.of(worker);
         worker.start();
+        connect();
+    }
+
+    /** Connects the sources that stand and leaves those that were removed. */
+    private void connect() {
+        List<ToldEvent> wanted = standing().stream()
+                .filter(event -> event.kind().equals(MqttSettings.KIND))
+                .toList();
+        synchronized (sources) {
+            sources.entrySet().removeIf(entry -> {
+                boolean gone = wanted.stream().noneMatch(event -> event.number() == entry.getKey());
+                if (gone) {
+                    entry.getValue().close();
+                }
+                return gone;
+            });
+            for (ToldEvent event : wanted) {
+                sources.computeIfAbsent(
+                        event.number(),
+                        number -> new MqttSource(number, MqttSettings.of(event.content()), this, this::tellSources));
+            }
+        }
+        tellSources();
+    }
+
+    private void tellSources() {
+        kitchen.tell(stored.id(), "sources", FollowJson.text(Map.of("sources", sources())));
+    }
+
+    /** How the sources stand. */
+    List<Map<String, Object>> sources() {
+        synchronized (sources) {
+            return sources.values().stream().map(MqttSource::state).toList();
+        }
     }
 
     private synchronized void remember(StoredReading reading) {
@@ -163,17 +199,30 @@ final class RunningCook implements AutoCloseable {
     ToldEvent tell(Map<String, Object> content, long now) {
         String kind = String.valueOf(content.get("kind"));
         ToldEvent told = keep(kind, content, now);
-        boolean anew = kind.equals(ToldEvent.UNDO) || told.turnsToFahrenheit();
-        if (anew) {
+        if (kind.equals(MqttSettings.KIND) || isSource(told)) {
+            connect();
+            return told;
+        }
+        if (kind.equals(ToldEvent.UNDO) || told.turnsToFahrenheit()) {
             inbox.anew();
         } else {
             inbox.add(told);
         }
-        openAlarms().stream()
-                .filter(alarm -> isAnsweredBy(alarm, told))
-                .forEach(alarm -> keep(ACKNOWLEDGED, Map.of("alarm", alarm.number()), now));
+        answer(alarm -> isAnsweredBy(alarm, told), now);
         kitchen.tell(stored.id(), "told", FollowJson.text(CookJson.told(this)));
         return told;
+    }
+
+    private void answer(Predicate<CookAlarm> which, long now) {
+        openAlarms().stream()
+                .filter(which)
+                .forEach(alarm -> keep(ACKNOWLEDGED, Map.of("alarm", alarm.number()), now));
+    }
+
+    private synchronized boolean isSource(ToldEvent undo) {
+        long number = undo.content().path("undone").asLong(-1);
+        return events.stream()
+                .anyMatch(event -> event.number() == number && event.kind().equals(MqttSettings.KIND));
     }
 
     private static boolean isAnsweredBy(CookAlarm alarm, ToldEvent told) {
@@ -219,26 +268,30 @@ final class RunningCook implements AutoCloseable {
     private void work() {
         try {
             Follower follower = anew();
-            show(follower);
+            // what came while the ensemble was simulated waits already
+            long wait = 0;
             while (true) {
-                Inbox.Batch batch = inbox.take(kitchen.tickMs());
+                Inbox.Batch batch = inbox.take(wait);
+                long taken = kitchen.now();
+                wait = kitchen.tickMs();
                 if (batch.closed()) {
                     return;
                 }
                 if (batch.anew()) {
                     follower = anew();
-                } else {
-                    follower.add(batch.readings());
-                    follower.tell(batch.events());
+                    wait = 0;
+                    continue;
                 }
-                show(follower);
+                follower.add(batch.readings());
+                follower.tell(batch.events());
+                show(follower, taken);
                 if (follower.wantsRefresh(System.nanoTime()) && kitchen.tryHeavy()) {
                     try {
                         follower.refresh(System.nanoTime());
                     } finally {
                         kitchen.endHeavy();
                     }
-                    show(follower);
+                    wait = 0;
                 }
             }
         } catch (InterruptedException e) {
@@ -283,8 +336,7 @@ final class RunningCook implements AutoCloseable {
         }
     }
 
-    private void show(Follower follower) {
-        long now = kitchen.now();
+    private void show(Follower follower, long now) {
         Look seen = follower.look(clock.at(now));
         for (AlarmRules.Cause cause : AlarmRules.due(seen.outlook(), alarms(), now, kitchen.alarmAgainMs())) {
             Map<String, Object> content = new LinkedHashMap<>();
@@ -292,6 +344,9 @@ final class RunningCook implements AutoCloseable {
             content.put("text", cause.text());
             content.put("time_s", seen.outlook().time());
             keep(ALARM, content, now);
+            if (cause.kind() == CookAlarm.Kind.PULL_NOW) {
+                answer(alarm -> alarm.kind() == CookAlarm.Kind.GET_READY, now);
+            }
         }
         synchronized (this) {
             look = Optional.of(seen);
@@ -368,6 +423,10 @@ final class RunningCook implements AutoCloseable {
     @Override
     public void close() {
         closed = true;
+        synchronized (sources) {
+            sources.values().forEach(MqttSource::close);
+            sources.clear();
+        }
         inbox.close();
         thread.ifPresent(Thread::interrupt);
     }

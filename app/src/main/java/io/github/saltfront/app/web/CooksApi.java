@@ -36,6 +36,7 @@ final class CooksApi {
                 new Route(HandlerType.GET, "/api/cooks/{id}/outlook", this::outlook),
                 new Route(HandlerType.POST, "/api/cooks/{id}/readings", this::readings),
                 new Route(HandlerType.POST, "/api/cooks/{id}/events", this::event),
+                new Route(HandlerType.POST, "/api/cooks/{id}/sources", this::connect),
                 new Route(HandlerType.POST, "/api/cooks/{id}/alarms/{number}", this::acknowledge),
                 new Route(HandlerType.POST, "/api/cooks/{id}/end", this::end),
                 new Route(HandlerType.GET, "/api/cooks/{id}/log.csv", this::csv),
@@ -82,6 +83,12 @@ final class CooksApi {
         byte[] body = Bodies.json(context, Api.LARGEST_REQUEST);
         context.status(201);
         Api.json(context, cooks.tell(id(context), body));
+    }
+
+    private void connect(Context context) {
+        byte[] body = Bodies.json(context, Api.LARGEST_REQUEST);
+        context.status(201);
+        Api.json(context, Map.of("number", cooks.connect(id(context), body)));
     }
 
     private void acknowledge(Context context) {

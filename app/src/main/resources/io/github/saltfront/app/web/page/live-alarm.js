@@ -42,9 +42,12 @@ function beep(loud) {
   tone(t + .22, 988, .3, loud);
 }
 
+// browsers allow it after the first tap only
+const vibrate = pattern => { if (navigator.userActivation?.hasBeenActive) navigator.vibrate?.(pattern); };
+
 function ringOnce() {
   if (canRing()) { beep(.4); beep(.4); const t = audio.currentTime + .7; tone(t, 988, .18, .4); tone(t + .22, 1319, .45, .4); }
-  navigator.vibrate?.([400, 150, 400, 150, 700]);
+  vibrate([400, 150, 400, 150, 700]);
 }
 
 // rings as long as an urgent alarm is open; another one is told once
@@ -55,7 +58,7 @@ export function ring(alarms) {
     if (told.has(alarm.number)) continue;
     told.add(alarm.number);
     if (mayNotify()) notify(alarm);
-    if (!alarm.urgent) { beep(.25); navigator.vibrate?.(300); }
+    if (!alarm.urgent) { beep(.25); vibrate(300); }
   }
   if (urgent.length && ringing === null) {
     ringOnce();
@@ -63,7 +66,7 @@ export function ring(alarms) {
   } else if (!urgent.length && ringing !== null) {
     clearInterval(ringing);
     ringing = null;
-    navigator.vibrate?.(0);
+    vibrate(0);
   }
 }
 

@@ -2,7 +2,7 @@
 import { h, s } from "./dom.js";
 import { duration, isMetric, temperature } from "./words.js";
 
-const LEFT = 46, RIGHT = 14, TOP = 22, BOTTOM = 34;
+const LEFT = 46, RIGHT = 14, TOP = 22, BOTTOM = 46;
 const GAP_MIN = 5;
 const IN_MEAT = ["core", "second-core", "surface"];
 
@@ -44,7 +44,7 @@ export function chart(cook, width) {
     const at = y(isMetric() ? v : (v - 32) / 1.8);
     picture.append(s("path", { class: "grid", d: `M${LEFT} ${at}H${width - RIGHT}` }), s("text", { class: "soft", x: LEFT - 6, y: at + 4, "text-anchor": "end" }, v + "°"));
   }
-  for (const t of timeSteps(end)) picture.append(s("text", { class: "soft", x: x(t), y: height - 12, "text-anchor": t === 0 ? "start" : "middle" }, t === 0 ? "in" : clock(t)));
+  for (const t of timeSteps(end)) picture.append(s("text", { class: "soft", x: x(t), y: height - 8, "text-anchor": t === 0 ? "start" : "middle" }, t === 0 ? "in" : clock(t)));
   if (left && !resting && left.p05 !== null) {
     const from = x(Math.min(end, now + left.p05)), to = x(Math.min(end, now + (left.p95 ?? end)));
     picture.append(s("rect", { class: "window", x: from, y: TOP, width: Math.max(2, to - from), height: height - TOP - BOTTOM }),
@@ -60,7 +60,7 @@ export function chart(cook, width) {
   for (const r of cook.left_out ?? []) {
     if (r.time_min >= start) picture.append(s("circle", { class: "out", cx: x(r.time_min), cy: y(r.temperature_c), r: 4 }, s("title", {}, "left out: it " + r.why)));
   }
-  picture.append(s("path", { class: "today", d: `M${x(now)} ${TOP}V${height - BOTTOM}` }), s("text", { class: "soft", x: Math.min(width - RIGHT - 14, x(now)), y: height - BOTTOM + 14, "text-anchor": "middle" }, "now"));
+  picture.append(s("path", { class: "today", d: `M${x(now)} ${TOP}V${height - BOTTOM}` }), s("text", { class: "soft", x: Math.min(width - RIGHT - 14, x(now)), y: height - BOTTOM + 16, "text-anchor": "middle" }, "now"));
   return h("figure", { class: "chart" }, picture, h("figcaption", {}, caption(cook, probes, key, goal)));
 }
 

@@ -37,9 +37,9 @@ export function tellPanel(cook, acts) {
 
 const at = minutes => minutes < 1 ? "at the start" : "after " + Math.round(minutes) + " min";
 
-export function showHappened(list, cook, acts) {
-  list.replaceChildren(...cook.events.filter(e => e.kind !== "ending").map(e => h("li", {}, h("span", {}, e.words + ", " + at(e.time_min)),
-    h("button", { type: "button", class: "say", "aria-label": "Undo: " + e.words, onclick: () => acts.tell(cook.id, { kind: "undo", undone: e.number }) }, "Undo"))));
+export function happened(cook, acts) {
+  return cook.events.filter(e => !(e.kind === "ending")).map(e => h("li", {}, h("span", {}, e.words + ", " + at(e.time_min)),
+    h("button", { type: "button", class: "say", "aria-label": "Undo: " + e.words, onclick: () => acts.tell(cook.id, { kind: "undo", undone: e.number }) }, "Undo")));
 }
 
 const choice = (id, label, options) => h("div", {}, h("label", { for: id }, label), h("select", { id }, h("option", { value: "" }, "not said"), options.map(o => h("option", { value: o }, o.replaceAll("-", " ")))));
@@ -80,7 +80,7 @@ export function sourcePanel(cook, acts) {
     h("p", { class: "row" }, h("a", { href: "/api/cooks/" + cook.id + "/log.csv", download: "cook.csv" }, "Record as a table (CSV)"), h("a", { href: "/api/cooks/" + cook.id + "/log.json", download: "cook.json" }, "Whole record (JSON)"))));
 }
 
-export function showSources(list, cook, acts) {
-  list.replaceChildren(...(cook.sources ?? []).map(source => h("li", {}, h("span", {}, source.words),
-    h("button", { type: "button", class: "say", "aria-label": "Remove: " + source.words, onclick: () => acts.disconnect(cook.id, source.number) }, "Remove"))));
+export function sources(cook, acts) {
+  return (cook.sources ?? []).map(source => h("li", {}, h("span", {}, source.words),
+    h("button", { type: "button", class: "say", "aria-label": "Remove: " + source.words, onclick: () => acts.disconnect(cook.id, source.number) }, "Remove")));
 }

@@ -51,7 +51,7 @@ export function figures(cook, ago) {
   const notSafe = out.pull.advice === "not-safe-yet";
   const time = notSafe ? off(out.pull.safe_in_min) : off(left.p50);
   const at = resting ? cook.serve_at : cook.take_out_at;
-  const first = h("div", {}, h("dt", {}, resting ? "Serve in" : out.pull.advice === "now" ? "Over by" : "Take it out in"),
+  const first = h("div", {}, h("dt", {}, resting ? "Serve in" : out.pull.advice === "now" ? "Take it out" : "Take it out in"),
     h("dd", {}, out.pull.advice === "now" ? big("now", "") : bigTime(time),
       h("span", { class: "note" }, notSafe ? "till 19 of 20 such pieces meet the rule" : span(off(left.p05), off(left.p95))),
       at?.p50 && cook.speed === 1 && !notSafe ? h("span", { class: "note" }, "about " + hour(at.p50)) : null));
@@ -68,7 +68,7 @@ function reading(cook, out) {
 }
 
 export function picture(cook, width) {
-  return h("section", { class: "block wide", "aria-labelledby": "chart-title" }, h("h2", { id: "chart-title" }, "So far, and what comes"), chart(cook, width));
+  return h("section", { class: "block", "aria-labelledby": "chart-title" }, h("h2", { id: "chart-title" }, "So far, and what comes"), chart(cook, width));
 }
 
 export function warnings(cook, acts) {
@@ -92,7 +92,7 @@ export function safety(cook) {
   const m = out.measured, official = out.consumer_minimum, hold = out.inferred.hold_time_left_min;
   return h("section", { class: "block", "aria-labelledby": "safe-title" }, h("h2", { id: "safe-title" }, "Is it safe yet?"),
     h("p", { class: "verdict" + (m.met ? "" : " bad") }, h("span", { "aria-hidden": "true" }, m.met ? "✓" : "✕"), h("span", {}, m.headline ?? "Nothing is measured yet.")),
-    rows([["Measured", (m.hold_share_pct === undefined ? "no reading counts yet" : round(m.hold_share_pct, 0) + " % of the required hold")
+    rows([["Measured", (m.hold_share_pct === undefined ? "no reading counts yet" : round(m.hold_share_pct, 0) + " % of the required hold" + (m.verdict === "cannot-tell" ? ", if the readings are true" : ""))
         + (m.hold_time_left_min && !m.met && m.hold_time_left_min.p50 !== null ? ", shown in about " + duration(m.hold_time_left_min.p50) : "")],
       ["Inferred, no proof", hold.p95 !== null && hold.p95 <= 0 ? "fulfilled at the worst place" : hold.p50 === null ? "not within sight" : "fulfilled in about " + duration(Math.max(0, hold.p50)) + " if it stays in"],
       ["Official minimum", bothTemperatures(official.temperature_c) + (official.rest_min > 0 ? " and " + duration(official.rest_min) + " rest" : "") + ", " + official.edition]]),

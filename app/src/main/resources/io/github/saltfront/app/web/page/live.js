@@ -2,7 +2,7 @@
 import { ask, h, Trouble } from "./dom.js";
 import { currentUnits, duration, setUnits } from "./words.js";
 import { alarmPanels, figures, picture, plate, safety, warnings } from "./live-view.js";
-import { endPanel, showHappened, showSources, sourcePanel, tellPanel } from "./live-tell.js";
+import { endPanel, happened, sources, sourcePanel, tellPanel } from "./live-tell.js";
 import { endedPanel, planOf, startPanel } from "./live-start.js";
 import { allow, canNotify, canRing, canStayOn, mayNotify, ring, staysOn, stayOn } from "./live-alarm.js";
 import { enqueue, hearQueue, send, waiting } from "./live-queue.js";
@@ -141,12 +141,19 @@ function openAlarms(lost) {
   return [...own, ...foreign, ...ownAlarm(lost)].sort((a, b) => b.alarm.urgent - a.alarm.urgent);
 }
 
+// what did not change stays, so that nobody loses the button under the finger or the place of the keyboard
+function swap(parent, key, make) {
+  const text = JSON.stringify(key);
+  if (parent.shownKey === text) return;
+  parent.shownKey = text;
+  parent.replaceChildren(...[make()].flat().filter(Boolean));
+}
+
 function tabs() {
   const nav = document.getElementById("cooks");
-  nav.hidden = others.length === 0;
-  nav.replaceChildren(...others.map(o => h("a", { href: "#cook=" + o.id, "aria-current": o.id === cook?.id ? "page" : null, class: o.open_alarms.some(a => a.urgent) ? "rings" : "" },
-    h("b", {}, o.title), h("small", {}, o.advice === "out" ? "resting" : o.advice === "now" ? "take it out" : o.time_left_min === undefined ? o.status : "in about " + duration(Math.max(0, o.time_left_min))))),
-  h("a", { href: "#new", "aria-current": cook ? null : "page" }, h("b", {}, "Another cook")));
+  nav.hidden = others.length < (cook ? 2 : 1);
+  swap(nav, [cook?.id, others], () => [...others.map(o => h("a", { href: "#cook=" + o.id, "aria-current": o.id === cook?.id ? "page" : null, class: o.open_alarms.some(a => a.urgent) ? "rings" : "" },
+    h("b", {}, o.title), h("small", {}, o.advice === "out" ? "resting" : o.advice === "now" ? "take it out" : o.time_left_min === undefined ? o.status : "in about " + duration(Math.max(0, o.time_left_min)))))]);
 }
 
 function keepers() {
@@ -159,7 +166,7 @@ function show() {
   const lost = contact();
   const alarms = openAlarms(lost);
   const seen = { ...acts, acknowledge: (id, number) => { if (number === -1) { away.seen = true; show(); return Promise.resolve(); } return acts.acknowledge(id, number); } };
-  document.getElementById("alarms").replaceChildren(...alarmPanels(alarms, seen));
+  swap(document.getElementById("alarms"), alarms.map(a => [a.cook.id, a.alarm.number]), () => alarmPanels(alarms, seen));
   ring(alarms.map(a => a.alarm));
   tabs();
   if (!cook || parts === "start") return;
@@ -171,17 +178,23 @@ function show() {
     document.documentElement.dataset.ready = "yes";
     return;
   }
-  if (!parts || parts.id !== cook.id || parts.units !== currentUnits()) {
-    parts = { id: cook.id, units: currentUnits(), head: h("div"), view: h("div", { class: "board" }), keep: h("div") };
-    place.replaceChildren(parts.head, parts.keep, parts.view, h("div", { class: "board" }, tellPanel(cook, acts), h("div", {}, sourcePanel(cook, acts), endPanel(cook, acts))));
-  }
+  if (!parts || parts.id !== cook.id || parts.units !== currentUnits()) layOut();
   const passed = cook.outlook ? Math.max(0, nowMinutes() - cook.outlook.time_min) : 0;
   parts.head.replaceChildren(figures(cook, passed));
-  parts.keep.replaceChildren(keepers());
-  parts.view.replaceChildren(...[warnings(cook, acts), picture(cook, Math.min(1300, place.clientWidth || 800)), safety(cook), plate(cook)].filter(Boolean));
-  showHappened(document.getElementById("happened"), cook, acts);
-  showSources(document.getElementById("sources"), cook, acts);
+  swap(parts.keep, [canRing(), mayNotify(), staysOn()], keepers);
+  swap(parts.warn, cook.outlook?.warnings ?? [], () => warnings(cook, acts));
+  const width = Math.min(1300, place.clientWidth || 800);
+  swap(parts.chart, [width, cook.outlook?.time_min, cook.readings.map(r => r.points.length)], () => picture(cook, width));
+  swap(parts.facts, [cook.outlook?.time_min], () => [safety(cook), plate(cook)]);
+  swap(document.getElementById("happened"), cook.events, () => happened(cook, acts));
+  swap(document.getElementById("sources"), cook.sources ?? [], () => sources(cook, acts));
   document.documentElement.dataset.ready = "yes";
+}
+
+function layOut() {
+  parts = { id: cook.id, units: currentUnits(), head: h("div"), keep: h("div"), warn: h("div"), chart: h("div"), facts: h("div", { class: "board" }) };
+  place.replaceChildren(parts.head, parts.keep, parts.warn, parts.chart, parts.facts,
+    h("div", { class: "board" }, tellPanel(cook, acts), h("div", {}, sourcePanel(cook, acts), endPanel(cook, acts))));
 }
 
 async function begin(body) {
