@@ -151,8 +151,7 @@ final class FollowCommand implements Callable<Integer> {
         CommandLine line = spec.commandLine();
         try {
             LiveSetup setup = setup(Planner.plan(request, threads, seed));
-            FollowWatch watching =
-                    new FollowWatch(setup, seed, threads, line.getOut(), line.getErr(), json);
+            FollowWatch watching = new FollowWatch(setup, seed, threads, line.getOut(), line.getErr(), json);
             watching.run(new GrowingLog(log, probes), events.list(), silence);
         } catch (PlanningException e) {
             line.getErr().println(ErrorMessages.problem(e).at(file.toString()));

@@ -132,8 +132,9 @@ final class LiveCommand implements Callable<Integer> {
             return request.get();
         }
         Path log = replay.or(() -> watch)
-                .orElseThrow(() -> new IllegalArgumentException(
-                        "live needs a REQUEST, or a log with a request beside it; give a file such as examples/live/loin.yaml."));
+                .orElseThrow(
+                        () -> new IllegalArgumentException(
+                                "live needs a REQUEST, or a log with a request beside it; give a file such as examples/live/loin.yaml."));
         String stem = log.toString().replaceFirst("\\.[^./\\\\]*$", "");
         for (String ending : new String[] {".yaml", ".yml", ".json"}) {
             Path beside = Path.of(stem + ending);
@@ -153,9 +154,11 @@ final class LiveCommand implements Callable<Integer> {
     }
 
     private CookOptions options(List<Reading> first) {
-        double passed = Math.max(0, first.isEmpty() ? 0 : first.get(first.size() - 1).time());
-        Optional<Long> started =
-                watch.isPresent() ? Optional.of(System.currentTimeMillis() - Math.round(1000 * passed)) : Optional.empty();
+        double passed =
+                Math.max(0, first.isEmpty() ? 0 : first.get(first.size() - 1).time());
+        Optional<Long> started = watch.isPresent()
+                ? Optional.of(System.currentTimeMillis() - Math.round(1000 * passed))
+                : Optional.empty();
         return new CookOptions("", started, "C", probe.error(), probe.distance(), speed);
     }
 

@@ -60,13 +60,15 @@ final class AlarmRules {
         List<Cause> causes = new ArrayList<>();
         switch (outlook.pull().advice()) {
             case SOON -> causes.add(new Cause(Kind.GET_READY, "Get ready: it should come out within 5 minutes."));
-            case NOW -> causes.add(
-                    new Cause(Kind.PULL_NOW, "Take it out of the heat now. It goes on warming inside while it rests."));
+            case NOW ->
+                causes.add(new Cause(
+                        Kind.PULL_NOW, "Take it out of the heat now. It goes on warming inside while it rests."));
             default -> {
                 // nothing to do yet, or it is out
             }
         }
-        boolean rested = outlook.phase() == Outlook.Phase.REST && outlook.plate().rest() <= 0;
+        boolean rested =
+                outlook.phase() == Outlook.Phase.REST && outlook.plate().rest() <= 0;
         if (rested) {
             causes.add(new Cause(Kind.SERVE, "It has rested. Serve it, or keep it hot."));
         }

@@ -42,8 +42,7 @@ final class CookEnding {
         root.findChoice("doneness", DONENESS).ifPresent(word -> content.put("doneness", word));
         root.findParsed("note", "a few words", ToldEvent::note).ifPresent(text -> content.put("note", text));
         if (raw.isPresent() && cooked.isPresent() && !(cooked.getAsDouble() <= 1.2 * raw.getAsDouble())) {
-            root.problem(
-                    "weight_after", "The piece weighs more after than before; are the two weights exchanged?");
+            root.problem("weight_after", "The piece weighs more after than before; are the two weights exchanged?");
         }
         document.requireNoErrors();
         if (raw.isPresent() && cooked.isPresent()) {

@@ -57,8 +57,7 @@ final class CookJson {
             }
             json.put("as_of_min", outlook.time() / 60);
         });
-        json.put(
-                "open_alarms", cook.openAlarms().stream().map(CookJson::alarm).toList());
+        json.put("open_alarms", cook.openAlarms().stream().map(CookJson::alarm).toList());
         return json;
     }
 
@@ -134,7 +133,11 @@ final class CookJson {
     /** Quantiles of 5, 25, 50, 75 and 95 %. */
     private static List<Double> celsius(Spread spread) {
         return List.of(
-                tenth(spread.p05()), tenth(spread.p25()), tenth(spread.p50()), tenth(spread.p75()), tenth(spread.p95()));
+                tenth(spread.p05()),
+                tenth(spread.p25()),
+                tenth(spread.p50()),
+                tenth(spread.p75()),
+                tenth(spread.p95()));
     }
 
     private static double tenth(double kelvin) {
@@ -203,8 +206,9 @@ final class CookJson {
     private static List<Map<String, Object>> readings(RunningCook cook) {
         Set<String> fahrenheit = cook.fahrenheit();
         Map<String, List<StoredReading>> probes = new TreeMap<>();
-        cook.readings().forEach(reading -> probes.computeIfAbsent(reading.probe(), name -> new ArrayList<>())
-                .add(reading));
+        cook.readings()
+                .forEach(reading -> probes.computeIfAbsent(reading.probe(), name -> new ArrayList<>())
+                        .add(reading));
         List<Map<String, Object>> json = new ArrayList<>();
         probes.forEach((probe, list) -> {
             list.sort(java.util.Comparator.comparingLong(StoredReading::time));

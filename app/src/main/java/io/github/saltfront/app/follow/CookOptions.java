@@ -71,8 +71,8 @@ public record CookOptions(
 
     private static String title(String text) {
         if (text.length() > LONGEST_TITLE) {
-            throw new IllegalArgumentException("Got " + text.length() + " letters, expected at most " + LONGEST_TITLE
-                    + "; shorten the title.");
+            throw new IllegalArgumentException(
+                    "Got " + text.length() + " letters, expected at most " + LONGEST_TITLE + "; shorten the title.");
         }
         return text.strip();
     }
@@ -102,11 +102,9 @@ public record CookOptions(
     }
 
     LiveSetup setup(LiveSetup planned) {
-        ProbeError error = probeError.isPresent()
-                ? new DeclaredProbeError(probeError.getAsDouble())
-                : new UnknownProbeError();
-        Placement place =
-                distance.isPresent() ? Placement.colderBy(distance.getAsDouble()) : Placement.unknown();
+        ProbeError error =
+                probeError.isPresent() ? new DeclaredProbeError(probeError.getAsDouble()) : new UnknownProbeError();
+        Placement place = distance.isPresent() ? Placement.colderBy(distance.getAsDouble()) : Placement.unknown();
         return planned.withProbe(error, place);
     }
 }

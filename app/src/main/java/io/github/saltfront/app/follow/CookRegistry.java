@@ -49,8 +49,7 @@ public final class CookRegistry implements AutoCloseable {
      * @param executor where to run parts of simulations
      * @param settings how cooks are followed
      */
-    public CookRegistry(
-            CookStore store, Function<byte[], Plan> planner, Executor executor, FollowSettings settings) {
+    public CookRegistry(CookStore store, Function<byte[], Plan> planner, Executor executor, FollowSettings settings) {
         this.store = store;
         this.programVersion = settings.programVersion();
         kitchen = new Kitchen(planner, executor, settings);
@@ -161,10 +160,6 @@ public final class CookRegistry implements AutoCloseable {
      * @return content for a JSON writer, cooks that go on first
      */
     public Map<String, Object> list() {
-        List<RunningCook> going;
-        synchronized (open) {
-            going = new ArrayList<>(open.values());
-        }
         List<Map<String, Object>> over = new ArrayList<>();
         for (StoredCook stored : store.cooks()) {
             if (stored.ended().isPresent()) {
@@ -178,9 +173,22 @@ public final class CookRegistry implements AutoCloseable {
             }
         }
         Map<String, Object> json = new LinkedHashMap<>();
-        json.put("cooks", going.stream().map(CookJson::head).toList());
+        json.put("cooks", going());
         json.put("ended", over);
         return json;
+    }
+
+    /**
+     * Lists the cooks that go on.
+     *
+     * @return content for a JSON writer
+     */
+    public List<Map<String, Object>> going() {
+        List<RunningCook> cooks;
+        synchronized (open) {
+            cooks = new ArrayList<>(open.values());
+        }
+        return cooks.stream().map(CookJson::head).toList();
     }
 
     /**
@@ -203,8 +211,7 @@ public final class CookRegistry implements AutoCloseable {
      * @throws NoSuchCook if there is none
      */
     public Optional<Map<String, Object>> outlook(String id) {
-        return get(id).look()
-                .map(look -> OutlookJson.of(look.setup(), List.of(look.outlook()), programVersion));
+        return get(id).look().map(look -> OutlookJson.of(look.setup(), List.of(look.outlook()), programVersion));
     }
 
     /** How readings are sent. */
@@ -233,7 +240,8 @@ public final class CookRegistry implements AutoCloseable {
         if (lines.size() > Receipt.MOST) {
             throw Problems.of(
                     "readings",
-                    "Got " + lines.size() + " readings at once, expected at most " + Receipt.MOST + "; send them in parts.");
+                    "Got " + lines.size() + " readings at once, expected at most " + Receipt.MOST
+                            + "; send them in parts.");
         }
         return receipt(cook, lines, form == Form.CSV ? "file" : "http");
     }
@@ -303,9 +311,7 @@ public final class CookRegistry implements AutoCloseable {
         RunningCook cook = going(id);
         long now = kitchen.now();
         Map<String, Object> content = ToldEvent.read(body, cook.clock(), now);
-        if (ToldEvent.UNDO.equals(content.get("kind"))
-                && cook.events().stream()
-                        .noneMatch(event -> event.number() == ((Integer) content.get("undone")).longValue())) {
+        if (ToldEvent.UNDO.equals(content.get("kind")) && !cook.has(content.get("undone"))) {
             throw Problems.of("undone", "There is no such event to undo; look at the list again.");
         }
         return CookJson.event(cook.tell(content, now));

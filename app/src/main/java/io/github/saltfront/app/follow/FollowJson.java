@@ -27,7 +27,9 @@ final class FollowJson {
         try {
             return MAPPER.readTree(content);
         } catch (JacksonException e) {
-            throw new IllegalArgumentException("Got what is no JSON: " + e.getOriginalMessage(), e);
+            throw new IllegalArgumentException(
+                    "Got what is no JSON (" + e.getOriginalMessage() + "), expected an object or a list of objects.",
+                    e);
         }
     }
 

@@ -63,9 +63,7 @@ final class Follower {
     static Follower of(
             LiveSetup setup, int members, List<StoredReading> readings, List<ToldEvent> told, Executor executor) {
         Follower follower = new Follower(setup, LiveCook.start(setup, members, SEED, executor), executor);
-        told.stream()
-                .filter(ToldEvent::turnsToFahrenheit)
-                .forEach(event -> follower.fahrenheit.add(event.probe()));
+        told.stream().filter(ToldEvent::turnsToFahrenheit).forEach(event -> follower.fahrenheit.add(event.probe()));
         follower.tell(told.stream().filter(event -> !event.concernsProbe()).toList());
         follower.add(readings);
         follower.tell(told.stream().filter(ToldEvent::concernsProbe).toList());
@@ -81,7 +79,8 @@ final class Follower {
             Reading reading = reading(stored);
             cook.add(reading);
             if (reading.role().isInMeat()) {
-                seen.computeIfAbsent(reading.probe(), name -> new TreeMap<>()).put(reading.time(), reading.temperature());
+                seen.computeIfAbsent(reading.probe(), name -> new TreeMap<>())
+                        .put(reading.time(), reading.temperature());
             }
             since++;
         });
@@ -124,7 +123,11 @@ final class Follower {
 
     /** What is known at a moment. */
     record Look(
-            Outlook outlook, List<LiveCook.FanPoint> fan, List<LeftOut> leftOut, LiveSetup setup, Set<String> fahrenheit) {}
+            Outlook outlook,
+            List<LiveCook.FanPoint> fan,
+            List<LeftOut> leftOut,
+            LiveSetup setup,
+            Set<String> fahrenheit) {}
 
     /** A reading that does not count. */
     record LeftOut(String probe, double time, double temperature, String why) {}

@@ -22,7 +22,9 @@ final class MqttPayload {
         }
         String text = text(payload).strip();
         boolean whole = settings.valuePath().isEmpty() && !settings.keepsTime();
-        JsonNode top = whole ? FollowJson.stored("null") : FollowJson.read(text.getBytes(java.nio.charset.StandardCharsets.UTF_8));
+        JsonNode top = whole
+                ? FollowJson.stored("null")
+                : FollowJson.read(text.getBytes(java.nio.charset.StandardCharsets.UTF_8));
         String value = settings.valuePath().isEmpty() ? text : scalar(top, settings.valuePath(), text);
         SentReading reading = SentReading.now(number(value)).withProbe(settings.probe(), settings.role());
         if (settings.unit().isPresent()) {
@@ -47,7 +49,8 @@ final class MqttPayload {
     private static String scalar(JsonNode top, String path, String shown) {
         Optional<JsonNode> at = Optional.of(top);
         for (String name : List.of(path.split("\\."))) {
-            at = at.map(node -> node.isArray() && name.matches("[0-9]{1,4}") ? node.get(Integer.parseInt(name)) : node.get(name));
+            at = at.map(node ->
+                    node.isArray() && name.matches("[0-9]{1,4}") ? node.get(Integer.parseInt(name)) : node.get(name));
         }
         if (at.isEmpty() || at.get().isContainer() || at.get().isNull()) {
             throw new IllegalArgumentException("There is no value under \"" + ReadingText.shown(path) + "\" in "

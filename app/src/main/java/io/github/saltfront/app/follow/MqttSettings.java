@@ -52,8 +52,12 @@ record MqttSettings(
         Map<String, Object> content = new LinkedHashMap<>();
         content.put("kind", KIND);
         content.put("time_s", 0);
-        content.put("broker", root.parsed("broker", "an address such as mqtt://192.168.1.10:1883", MqttSettings::broker, ""));
-        content.put("version", root.findChoice("version", Map.of("3.1.1", 3, "5", 5)).orElse(3));
+        content.put(
+                "broker",
+                root.parsed("broker", "an address such as mqtt://192.168.1.10:1883", MqttSettings::broker, ""));
+        content.put(
+                "version",
+                root.findChoice("version", Map.of("3.1.1", 3, "5", 5)).orElse(3));
         content.put("topic", root.parsed("topic", "a topic such as kitchen/oven/probe1", MqttSettings::filter, ""));
         for (String key : new String[] {"value_path", "time_path", "user", "password"}) {
             content.put(key, root.findText(key).orElse(""));

@@ -194,10 +194,10 @@ final class MqttSource implements AutoCloseable {
     }
 
     private String sentence() {
-        String name = String.format(
-                Locale.ROOT, "%s at %s:%d: ", settings.topic(), settings.host(), settings.port());
+        String name = String.format(Locale.ROOT, "%s at %s:%d: ", settings.topic(), settings.host(), settings.port());
         if (!connected) {
-            return name + "no connection" + (trouble.isEmpty() ? " yet" : " (" + trouble + ")") + "; it is tried again.";
+            return name + "no connection" + (trouble.isEmpty() ? " yet" : " (" + trouble + ")")
+                    + "; it is tried again.";
         }
         if (!problem.isEmpty()) {
             return name + "the last message was left out. " + problem;

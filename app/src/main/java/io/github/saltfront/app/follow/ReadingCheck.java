@@ -88,8 +88,9 @@ final class ReadingCheck {
                 .or(() -> before)
                 .orElse(probe.toLowerCase(Locale.ROOT).replace(' ', '-').replace('_', '-'));
         if (!ROLES.containsKey(role)) {
-            throw new IllegalArgumentException("Probe \"" + probe
-                    + "\" does not say where it is; give role as core, second-core, surface, oven-air, refrigerator or brine.");
+            throw new IllegalArgumentException(
+                    "Probe \"" + probe
+                            + "\" does not say where it is; give role as core, second-core, surface, oven-air, refrigerator or brine.");
         }
         if (before.isPresent() && !before.get().equals(role)) {
             throw new IllegalArgumentException("Probe \"" + probe + "\" was in the role " + before.get()
@@ -99,7 +100,8 @@ final class ReadingCheck {
     }
 
     private String unit(Optional<String> said) {
-        String plain = said.orElse(unit).strip().replace("°", "").replace("º", "").toUpperCase(Locale.ROOT);
+        String plain =
+                said.orElse(unit).strip().replace("°", "").replace("º", "").toUpperCase(Locale.ROOT);
         return switch (plain) {
             case "C", "CELSIUS" -> "C";
             case "F", "FAHRENHEIT" -> "F";
@@ -140,6 +142,8 @@ final class ReadingCheck {
     }
 
     private static String plain(double value) {
-        return value == Math.rint(value) && Math.abs(value) < 1e9 ? String.valueOf((long) value) : String.valueOf(value);
+        return value == Math.rint(value) && Math.abs(value) < 1e9
+                ? String.valueOf((long) value)
+                : String.valueOf(value);
     }
 }

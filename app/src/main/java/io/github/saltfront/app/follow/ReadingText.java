@@ -50,8 +50,8 @@ final class ReadingText {
         }
         for (String key : node.propertyNames()) {
             if (!KEYS.contains(key)) {
-                throw new IllegalArgumentException(
-                        "Got the key \"" + shown(key) + "\", expected probe, role, time, time_s, time_min, value or unit.");
+                throw new IllegalArgumentException("Got the key \"" + shown(key)
+                        + "\", expected probe, role, time, time_s, time_min, value or unit.");
             }
         }
         if (!node.has("value")) {
@@ -127,7 +127,9 @@ final class ReadingText {
             }
             List<String> cells = cells(line);
             if (lines.isEmpty() && cells.stream().anyMatch(cell -> cell.equalsIgnoreCase("value"))) {
-                columns = cells.stream().map(cell -> cell.toLowerCase(Locale.ROOT)).toList();
+                columns = cells.stream()
+                        .map(cell -> cell.toLowerCase(Locale.ROOT))
+                        .toList();
                 continue;
             }
             lines.add(csvLine(number, columns, cells));
@@ -153,7 +155,8 @@ final class ReadingText {
             Optional<String> value = cell(columns, cells, "value");
             SentReading reading = SentReading.now(number("value", value.orElse("")))
                     .withProbe(
-                            cell(columns, cells, "probe").orElse(SentReading.USUAL_PROBE), cell(columns, cells, "role"));
+                            cell(columns, cells, "probe").orElse(SentReading.USUAL_PROBE),
+                            cell(columns, cells, "role"));
             Optional<String> unit = cell(columns, cells, "unit");
             reading = unit.isPresent() ? reading.withUnit(unit.get()) : reading;
             Optional<String> seconds = cell(columns, cells, "time_s");

@@ -21,6 +21,7 @@ import java.util.function.Predicate;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A cook that is followed. Readings and events are checked and kept at once by whoever brings them; what they mean is computed
@@ -214,9 +215,7 @@ final class RunningCook implements AutoCloseable {
     }
 
     private void answer(Predicate<CookAlarm> which, long now) {
-        openAlarms().stream()
-                .filter(which)
-                .forEach(alarm -> keep(ACKNOWLEDGED, Map.of("alarm", alarm.number()), now));
+        openAlarms().stream().filter(which).forEach(alarm -> keep(ACKNOWLEDGED, Map.of("alarm", alarm.number()), now));
     }
 
     private synchronized boolean isSource(ToldEvent undo) {
@@ -371,6 +370,12 @@ final class RunningCook implements AutoCloseable {
 
     List<ToldEvent> events() {
         return standing();
+    }
+
+    /** Returns whether an event of this number holds. */
+    boolean has(@Nullable Object number) {
+        return standing().stream()
+                .anyMatch(event -> String.valueOf(event.number()).equals(String.valueOf(number)));
     }
 
     synchronized List<CookAlarm> alarms() {

@@ -65,13 +65,16 @@ record ToldEvent(long number, String kind, double time, JsonNode content) {
         content.put("kind", kind);
         content.put("time_s", time(root, clock, now));
         switch (kind) {
-            case DOOR -> content.put(
-                    "duration_s",
-                    root.findQuantityInRange("duration", Dimension.TIME, "1 s", "1 h").orElse(60));
-            case SETTING -> content.put(
-                    "setting_c",
-                    Temperature.toCelsius(
-                            root.quantityInRange("setting", Dimension.TEMPERATURE, "0 °C", "500 °C")));
+            case DOOR ->
+                content.put(
+                        "duration_s",
+                        root.findQuantityInRange("duration", Dimension.TIME, "1 s", "1 h")
+                                .orElse(60));
+            case SETTING ->
+                content.put(
+                        "setting_c",
+                        Temperature.toCelsius(
+                                root.quantityInRange("setting", Dimension.TEMPERATURE, "0 °C", "500 °C")));
             case PROBE_MOVED -> content.put("probe", root.text("probe"));
             case UNIT -> {
                 content.put("probe", root.text("probe"));
@@ -114,16 +117,19 @@ record ToldEvent(long number, String kind, double time, JsonNode content) {
     /** Returns what the core is told; empty for what is only kept. */
     Optional<CookEvent> event() {
         return switch (kind) {
-            case DOOR -> Optional.of(
-                    new CookEvent.DoorOpened(time, content.path("duration_s").asDouble()));
-            case SETTING -> Optional.of(new CookEvent.SettingChanged(
-                    time, Temperature.fromCelsius(content.path("setting_c").asDouble())));
+            case DOOR ->
+                Optional.of(new CookEvent.DoorOpened(
+                        time, content.path("duration_s").asDouble()));
+            case SETTING ->
+                Optional.of(new CookEvent.SettingChanged(
+                        time, Temperature.fromCelsius(content.path("setting_c").asDouble())));
             case TURNED -> Optional.of(new CookEvent.Flipped(time));
             case TAKEN_OUT -> Optional.of(new CookEvent.TakenOut(time));
             case PROBE_MOVED -> Optional.of(new CookEvent.ProbeMoved(time, probe()));
-            case UNIT -> content.path("unit").asString().equals("C")
-                    ? Optional.of(new CookEvent.UnitConfirmed(time, probe()))
-                    : Optional.empty();
+            case UNIT ->
+                content.path("unit").asString().equals("C")
+                        ? Optional.of(new CookEvent.UnitConfirmed(time, probe()))
+                        : Optional.empty();
             default -> Optional.empty();
         };
     }
@@ -145,10 +151,12 @@ record ToldEvent(long number, String kind, double time, JsonNode content) {
     /** Returns it in a few words. */
     String words() {
         return switch (kind) {
-            case DOOR -> "Door open for "
-                    + Math.max(1, Math.round(content.path("duration_s").asDouble() / 60)) + " min";
-            case SETTING -> String.format(
-                    Locale.ROOT, "Set to %.0f °C", content.path("setting_c").asDouble());
+            case DOOR ->
+                "Door open for "
+                        + Math.max(1, Math.round(content.path("duration_s").asDouble() / 60)) + " min";
+            case SETTING ->
+                String.format(
+                        Locale.ROOT, "Set to %.0f °C", content.path("setting_c").asDouble());
             case TURNED -> "Turned over";
             case TAKEN_OUT -> "Taken out of the heat";
             case PROBE_MOVED -> "Probe " + probe() + " moved";

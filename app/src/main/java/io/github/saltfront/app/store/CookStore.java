@@ -86,11 +86,11 @@ public final class CookStore implements AutoCloseable {
      * @return the readings in the order in which they came
      */
     public List<StoredReading> readings(String id) {
-        return jdbi.withHandle(
-                handle -> handle.createQuery("select " + READING + " from cook_reading where cook_id = :id order by number")
-                        .bind("id", id)
-                        .map((row, context) -> reading(row))
-                        .list());
+        return jdbi.withHandle(handle -> handle.createQuery(
+                        "select " + READING + " from cook_reading where cook_id = :id order by number")
+                .bind("id", id)
+                .map((row, context) -> reading(row))
+                .list());
     }
 
     /**

@@ -54,8 +54,8 @@ final class GroupCommit implements AutoCloseable {
     <T> CompletableFuture<T> run(Function<Handle, T> work) {
         Write<T> write = new Write<>(work);
         if (closed || !waiting.offer(write)) {
-            write.done.completeExceptionally(
-                    new IllegalStateException("the journal takes no more writes; it is closed or the disk is too slow."));
+            write.done.completeExceptionally(new IllegalStateException(
+                    "the journal takes no more writes; it is closed or the disk is too slow."));
         }
         return write.done;
     }

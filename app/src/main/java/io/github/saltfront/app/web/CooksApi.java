@@ -72,7 +72,8 @@ final class CooksApi {
     }
 
     private void readings(Context context) {
-        boolean lines = String.valueOf(context.contentType()).toLowerCase(Locale.ROOT).startsWith(CSV);
+        boolean lines =
+                String.valueOf(context.contentType()).toLowerCase(Locale.ROOT).startsWith(CSV);
         byte[] body = lines ? Bodies.read(context, LARGEST_HEAP) : Bodies.json(context, LARGEST_HEAP);
         Receipt receipt = cooks.take(id(context), body, lines ? CookRegistry.Form.CSV : CookRegistry.Form.JSON);
         context.status(receipt.isRefused() ? 400 : 200);

@@ -63,7 +63,7 @@ final class EventStreams implements AutoCloseable {
                         client.sendComment("still here");
                     } else if (next.get().name().equals("cooks")) {
                         queue.removeIf(event -> event.name().equals("cooks"));
-                        client.sendEvent("cooks", WebJson.text(cooks.list().get("cooks")));
+                        client.sendEvent("cooks", WebJson.text(cooks.going()));
                     } else {
                         client.sendEvent(next.get().name(), next.get().json());
                     }

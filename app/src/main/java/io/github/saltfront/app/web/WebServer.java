@@ -51,21 +51,32 @@ public final class WebServer implements AutoCloseable {
      * @throws IllegalArgumentException if the port cannot be listened on
      */
     public static WebServer start(WebOptions options) {
+        return start(options, FollowSettings.usual(options.programVersion()));
+    }
+
+    /**
+     * Starts it with cooks that are followed in another way.
+     *
+     * @param options how
+     * @param following how cooks are followed
+     * @return the running server
+     * @throws IllegalArgumentException if the port cannot be listened on
+     */
+    public static WebServer start(WebOptions options, FollowSettings following) {
         QUIET.forEach(logger -> logger.setLevel(Level.WARNING));
         Database database = Database.open(options.data());
         SavedPlans plans = database.savedPlans();
         plans.purge(System.currentTimeMillis() - KEPT_MS);
         PlanService service = new PlanService(Catalog.load());
-        CookRegistry cooks = new CookRegistry(
-                database.cooks(), service::plan, service.executor(), FollowSettings.usual(options.programVersion()));
+        CookRegistry cooks = new CookRegistry(database.cooks(), service::plan, service.executor(), following);
         // before anybody can ask: a reading must find its cook
         cooks.resume();
         EventStreams streams = new EventStreams(cooks);
         Optional<AccessCode> access =
                 options.lan() ? Optional.of(new AccessCode(new SecureRandom())) : Optional.empty();
         Guard guard = new Guard(Addresses.allowed(options.lan()), access);
-        Javalin javalin = Javalin.create(config -> configure(
-                config, guard, access, routes(service, plans, new CooksApi(cooks, streams), options)));
+        Javalin javalin = Javalin.create(config ->
+                configure(config, guard, access, routes(service, plans, new CooksApi(cooks, streams), options)));
         try {
             javalin.start(options.lan() ? "0.0.0.0" : "127.0.0.1", options.port());
         } catch (RuntimeException e) {
