@@ -300,6 +300,10 @@ public final class LiveCook {
             doubt *= 1.5;
             replay();
             reweigh();
+            if (isDepleted(weights)) {
+                // members drawn under a smaller doubt are too close together for the larger one
+                renew(executor);
+            }
         }
     }
 

@@ -65,20 +65,12 @@ class CooksApiTest {
                 URI.create("http://localhost:" + server.orElseThrow().port() + path));
     }
 
-    private static HttpResponse<String> send(HttpRequest.Builder request) {
-        try {
-            return CLIENT.send(request.build(), BodyHandlers.ofString());
-        } catch (IOException | InterruptedException e) {
-            throw new IllegalStateException(e);
-        }
-    }
-
     private static HttpResponse<String> get(String path) {
-        return send(to(path));
+        return WebServerTest.send(to(path));
     }
 
     private static HttpResponse<String> post(String path, String type, String body) {
-        return send(to(path).header("Content-Type", type).POST(BodyPublishers.ofString(body)));
+        return WebServerTest.send(to(path).header("Content-Type", type).POST(BodyPublishers.ofString(body)));
     }
 
     private static JsonNode json(HttpResponse<String> response) {

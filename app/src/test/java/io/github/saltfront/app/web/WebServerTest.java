@@ -66,7 +66,7 @@ class WebServerTest {
                 URI.create("http://localhost:" + server.orElseThrow().port() + path));
     }
 
-    private static HttpResponse<String> send(HttpRequest.Builder request) {
+    static HttpResponse<String> send(HttpRequest.Builder request) {
         try {
             return CLIENT.send(request.build(), BodyHandlers.ofString());
         } catch (IOException | InterruptedException e) {
