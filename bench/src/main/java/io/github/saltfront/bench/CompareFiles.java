@@ -10,7 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What both programs read, and what the NumPy program writes. */
+/** What all programs read, and what the Python programs write. */
 record CompareFiles(Path folder) {
     void write(List<Slab> slabs) throws IOException {
         Files.createDirectories(folder);
@@ -34,8 +34,8 @@ record CompareFiles(Path folder) {
         Files.write(folder.resolve("edges.csv"), lines);
     }
 
-    double[] numpyValues(SlabCase kind) throws IOException {
-        ByteBuffer bytes = ByteBuffer.wrap(Files.readAllBytes(folder.resolve("numpy_" + kind.name() + ".bin")))
+    double[] values(String program, SlabCase kind) throws IOException {
+        ByteBuffer bytes = ByteBuffer.wrap(Files.readAllBytes(folder.resolve(program + "_" + kind.name() + ".bin")))
                 .order(ByteOrder.LITTLE_ENDIAN);
         double[] values = new double[bytes.remaining() / Double.BYTES];
         bytes.asDoubleBuffer().get(values);

@@ -11,7 +11,7 @@ import java.util.Locale;
 import java.util.Map;
 
 /**
- * Measures the solvers and the NumPy program in one run, checks that all are right to 0.05 K, and prints the tables of
+ * Measures the solvers and the two Python programs in one run, checks that all are right to 0.05 K, and prints the tables of
  * docs/performance.md.
  *
  * <p>Arguments: the folder bench/compare, a folder for files between the programs, and optionally the number of repeats.
@@ -32,6 +32,14 @@ public final class Comparison {
     private static final double TIGHT = 1e-5;
 
     private static final double WARM_SECONDS = 6;
+
+    /** Tolerance of a step of the NumPy program [K] with which its worst sample errs by less than the allowed error. */
+    private static final String NUMPY_TOLERANCE = "0.05";
+
+    /** The SciPy program solves one slab of so many, one after the other. */
+    private static final int SCIPY_STRIDE = 25;
+
+    private static final int SCIPY_REPEATS = 3;
 
     private final PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
     private final List<String> misses = new ArrayList<>();
@@ -66,7 +74,13 @@ public final class Comparison {
     private void slabs(Path programs, CompareFiles files, int repeats) throws IOException, InterruptedException {
         List<Slab> slabs = Slab.sample(SLABS);
         files.write(slabs);
-        Map<SlabCase, Timing> numpy = NumpyRun.run(programs.resolve("slabs.py"), files.folder(), repeats);
+        Map<SlabCase, Timing> numpy =
+                PythonRun.run(programs.resolve("slabs.py"), files.folder(), repeats, NUMPY_TOLERANCE);
+        Map<SlabCase, Timing> scipy = PythonRun.run(
+                programs.resolve("slabs_scipy.py"),
+                files.folder(),
+                Math.min(repeats, SCIPY_REPEATS),
+                Integer.toString(SCIPY_STRIDE));
         print(
                 "1000 slabs, 60 layers, 1 h, core, surface and mean each minute; one thread, ms a slab: median (least to most)");
         print("");
@@ -79,23 +93,44 @@ public final class Comparison {
             SlabBatch batch = new SlabBatch(slabs, kind, settings(TOLERANCE), SlabBatch.CELLS, LANES);
             Timing java = Timing.of(batch::run, WARM_SECONDS, repeats);
             row(kind, "Saltfront", java, batch.stepsPerSlab(), batch.values(), exact.values());
-            Timing other = numpy.get(kind);
-            if (other == null) {
-                throw new IOException("the NumPy program printed no times of " + kind + ".");
-            }
-            row(kind, "NumPy", other, Double.NaN, files.numpyValues(kind), exact.values());
+            Timing other = printed(numpy, "NumPy", kind);
+            row(kind, "NumPy", other, Double.NaN, files.values("numpy", kind), exact.values());
+            Timing plain = printed(scipy, "SciPy", kind);
+            row(kind, "SciPy", plain, Double.NaN, files.values("scipy", kind), everyStride(exact.values()));
             ratios.add(String.format(
                     Locale.ROOT,
-                    "| %s | %.1f | %.1f | %.2f |",
+                    "| %s | %.0f | %.0f | %.1f | %.1f | %.2f |",
                     kind.title,
+                    plain.medianWall() / java.medianWall(),
+                    plain.medianCpu() / java.medianCpu(),
                     other.medianWall() / java.medianWall(),
                     other.medianCpu() / java.medianCpu(),
                     new StepAllocation(slabs.subList(0, LANES), kind).bytesPerStep()));
         }
         print("");
-        print("| case | NumPy over Saltfront, wall | CPU | bytes allocated a step |");
-        print("|---|---|---|---|");
+        print(
+                "| case | SciPy over Saltfront, wall | CPU | NumPy over Saltfront, wall | CPU | bytes allocated a step |");
+        print("|---|---|---|---|---|---|");
         ratios.forEach(line -> print("%s", line));
+    }
+
+    private static Timing printed(Map<SlabCase, Timing> times, String program, SlabCase kind) throws IOException {
+        Timing timing = times.get(kind);
+        if (timing == null) {
+            throw new IOException("the " + program + " program printed no times of " + kind + ".");
+        }
+        return timing;
+    }
+
+    /** The samples of the slabs that the SciPy program solves. */
+    private static double[] everyStride(double[] values) {
+        int length = values.length / SLABS;
+        int chosen = (SLABS + SCIPY_STRIDE - 1) / SCIPY_STRIDE;
+        double[] part = new double[chosen * length];
+        for (int i = 0; i < chosen; i++) {
+            System.arraycopy(values, i * SCIPY_STRIDE * length, part, i * length, length);
+        }
+        return part;
     }
 
     private void row(SlabCase kind, String program, Timing timing, double steps, double[] values, double[] exact) {

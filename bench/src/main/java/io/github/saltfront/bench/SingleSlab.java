@@ -41,7 +41,7 @@ final class SingleSlab {
 
     void run() {
         History history = Simulation.run(piece, stages, SolverSettings.DEFAULT, SimulationOutput.every(60));
-        summary = history.diagnostics().layers() + " layers, "
+        summary = history.diagnostics().cells() + " layers, "
                 + history.diagnostics().steps() + " steps";
     }
 

@@ -130,13 +130,30 @@ public final class DayEnsemble {
      */
     public List<MemberDay> run(List<StageFor> stages, Executor executor) {
         List<MemberDay> days = draws.stream().map(draw -> new MemberDay()).toList();
+        run(stages, days, executor);
+        return days;
+    }
+
+    /**
+     * Runs the stages for all members and records their mean salt.
+     *
+     * @param stages the stages in order
+     * @param executor where to run blocks of members; {@code Runnable::run} for the calling thread
+     * @return mean salt of each member, in order
+     */
+    public List<SaltCurve> saltCurves(List<StageFor> stages, Executor executor) {
+        List<SaltCurve> curves = draws.stream().map(draw -> new SaltCurve()).toList();
+        run(stages, curves, executor);
+        return curves;
+    }
+
+    private void run(List<StageFor> stages, List<? extends DayRecorder> recorders, Executor executor) {
         run(
                 member -> stages.stream()
                         .map(stage -> stage.stage(draws.get(member)))
                         .toList(),
-                days,
+                recorders,
                 executor);
-        return days;
     }
 
     /** The whole day of one member. */

@@ -107,6 +107,7 @@ public record MeatModel(
             case "chicken" -> Meat.CHICKEN;
             case "turkey" -> Meat.TURKEY;
             case "duck", "goose", "quail", "pheasant" -> Meat.OTHER_POULTRY;
+            case "fish", "shellfish" -> Meat.FISH;
             default ->
                 ground
                         ? Meat.GROUND

@@ -6,7 +6,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
-/** What became of one member of an ensemble: the ends of its stages and the histories of core and surface temperature and of salt. */
+/** What became of one member of an ensemble: the ends of its stages and the histories of core and surface temperature. */
 public final class MemberDay implements DayEnsemble.DayRecorder {
     /** Depth of the outer layer whose salt is reported [m]. */
     public static final double OUTER_DEPTH = 0.005;
@@ -65,12 +65,7 @@ public final class MemberDay implements DayEnsemble.DayRecorder {
     }
 
     private static double[] state(LayerSolver solver, int member, double time, double theta) {
-        return new double[] {
-            time,
-            solver.coreTemperature(member, theta),
-            solver.meanSalt(member, theta),
-            solver.faceTemperature(0, member, theta)
-        };
+        return new double[] {time, solver.coreTemperature(member, theta), solver.faceTemperature(0, member, theta)};
     }
 
     @Override
@@ -116,33 +111,6 @@ public final class MemberDay implements DayEnsemble.DayRecorder {
     }
 
     /**
-     * Returns the mean salt at a time, by straight lines between steps.
-     *
-     * @param time time since the start of the day [s]
-     * @return salt per wet mass [kg/kg]
-     */
-    public double meanSaltAt(double time) {
-        return at(time, 2);
-    }
-
-    private double at(double time, int column) {
-        int low = 0;
-        int high = steps.size() - 1;
-        while (high - low > 1) {
-            int middle = (low + high) >>> 1;
-            if (steps.get(middle)[0] <= time) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-        }
-        double[] a = steps.get(low);
-        double[] b = steps.get(high);
-        double share = b[0] > a[0] ? Math.min(1, Math.max(0, (time - a[0]) / (b[0] - a[0]))) : 0;
-        return a[column] + share * (b[column] - a[column]);
-    }
-
-    /**
      * Returns the core temperature from a time on.
      *
      * @param from time since the start of the day [s]
@@ -159,7 +127,7 @@ public final class MemberDay implements DayEnsemble.DayRecorder {
      * @return the history
      */
     public TemperatureHistory surfaceHistory(double from) {
-        return history(from, 3);
+        return history(from, 2);
     }
 
     private TemperatureHistory history(double from, int column) {

@@ -1,6 +1,5 @@
 package io.github.saltfront.plan;
 
-import io.github.saltfront.catalog.Cut;
 import io.github.saltfront.quality.JuiceLoss;
 import io.github.saltfront.quality.KajitaniJuice;
 import io.github.saltfront.safety.Caution;
@@ -146,7 +145,6 @@ public final class Planner {
     }
 
     private Plan plan() {
-        requireHoldTable();
         CookStages stages = new CookStages(request, rule);
         PullSearch.Found found = searchPull(stages);
         SaltChooser chooser = new SaltChooser(request, executor, seed, found.cookTimeHigh() + stages.rest());
@@ -178,17 +176,6 @@ public final class Planner {
                 Sensitivity.of(draws, days, correction(check).timeFactor());
         return new Plan(
                 request, salting, cooking, result, clock, cautions(salting, cooking), sensitivities, MEMBERS, seed);
-    }
-
-    private void requireHoldTable() {
-        boolean fish =
-                request.food().cut().map(cut -> cut.group() == Cut.Group.FISH).orElse(false);
-        if (fish) {
-            throw new PlanningException(
-                    "cut",
-                    "the official hold tables do not cover fish and shellfish, so no plan is made for them. The consumer"
-                            + " minimum is 63 °C (145 °F); the brine command doses the salt.");
-        }
     }
 
     private DayEnsemble ensemble(List<Draw> draws) {

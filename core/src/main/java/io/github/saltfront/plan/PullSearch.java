@@ -77,7 +77,7 @@ final class PullSearch {
 
     Found find() {
         double wished = wished();
-        String required = rule.vulnerableGuests()
+        String required = !rule.allowsHold()
                 ? "the consumer minimum of " + rule.consumerMinimum().describe()
                 : rule.salted()
                         ? "the hold at the worst place, with our allowance for salt below 64 °C,"
@@ -192,7 +192,7 @@ final class PullSearch {
         double usual =
                 request.food().cut().map(cut -> cut.qualityCore().typical()).orElse(minimum);
         double wished = request.taste().core().orElse(usual);
-        return rule.vulnerableGuests() ? Math.max(wished, minimum) : wished;
+        return !rule.allowsHold() ? Math.max(wished, minimum) : wished;
     }
 
     private List<MemberDay> run(double pull) {

@@ -229,11 +229,13 @@ final class SaltChooser {
         }
         if (!found.window().isSure()) {
             Optional<Bath> weak = mixer.matched(setting.balance(), taste.typical());
+            boolean open = request.salting().treatment() == Request.Treatment.AUTO
+                    && !strengthIsGiven
+                    && !timeIsGiven
+                    && !Double.isInfinite(available);
             Optional<SoakSearch.Found> slow =
-                    weak.map(search::matched).filter(f -> f.window().best() < SoakSearch.LONGEST);
-            boolean open = request.salting().treatment() == Request.Treatment.AUTO && !strengthIsGiven && !timeIsGiven;
-            boolean fits = !Double.isInfinite(available)
-                    && slow.map(f -> f.window().best() <= available).orElse(false);
+                    weak.map(open ? search::matched : search::matchedRoughly).filter(SoakSearch.Found::isDoneInTime);
+            boolean fits = slow.map(f -> f.window().best() <= available).orElse(false);
             tellUnsure(strength, found.window(), slow.map(SoakSearch.Found::window), open && fits);
             if (open && fits) {
                 return soaked(

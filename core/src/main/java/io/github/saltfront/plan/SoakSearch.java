@@ -22,6 +22,16 @@ final class SoakSearch {
 
     private static final double GRID = 300;
 
+    /** Weakest and strongest bath that is tried for a time the cook gave [kg/kg of water]. */
+    private static final double WEAKEST = 0.001;
+
+    private static final double STRONGEST = 0.12;
+
+    /** Relative change of the strength that is no longer worth a run [-]. */
+    private static final double SETTLED = 0.01;
+
+    private static final int MOST_TRIES = 12;
+
     private final Request request;
     private final Executor executor;
     private final long seed;
@@ -38,78 +48,98 @@ final class SoakSearch {
      * A window and the ensemble it was read off.
      *
      * @param window the window
-     * @param days the ensemble
+     * @param curves the ensemble
      */
-    record Found(Plan.Window window, List<MemberDay> days) {
+    record Found(Plan.Window window, List<SaltCurve> curves) {
         Interval after(double time) {
-            return Interval.of(
-                    days.stream().mapToDouble(day -> day.meanSaltAt(time)).toArray());
+            return SoakSearch.at(curves, time);
+        }
+
+        /** Whether the best time lies before the bath must be thrown away. */
+        boolean isDoneInTime() {
+            return window.best() < LONGEST;
         }
     }
 
     /** Window of a bath of a strength: it goes on past the target. */
     Found strong(Bath bath) {
-        List<MemberDay> days = run(bath);
-        double best = timeOfQuantile(days, 0.5, taste.typical());
-        double latest = timeOfQuantile(days, 1 - TOO_SALTY_SHARE, taste.high());
+        List<SaltCurve> curves = run(bath);
+        double best = timeOfQuantile(curves, 0.5, taste.typical());
+        double latest = timeOfQuantile(curves, 1 - TOO_SALTY_SHARE, taste.high());
         return new Found(
                 new Plan.Window(
-                        timeOfQuantile(days, 0.5, taste.low()), best, latest, tooSalty(days, best), isSure(days)),
-                days);
+                        timeOfQuantile(curves, 0.5, taste.low()), best, latest, tooSalty(curves, best), isSure(curves)),
+                curves);
     }
 
     /** Window of a bath that is matched to the target: done when the median is nearly there. */
     Found matched(Bath bath) {
-        List<MemberDay> days = run(bath);
+        return matched(run(bath));
+    }
+
+    /** The same on few members, for a bath that is only told of. */
+    Found matchedRoughly(Bath bath) {
+        return matched(ensemble(Planner.SEARCH_MEMBERS, seed)
+                .saltCurves(List.of(SaltStages.soak(request, bath, LONGEST)), executor));
+    }
+
+    private Found matched(List<SaltCurve> curves) {
         double start = request.food().meat().nativeSalt();
-        double best = timeOfQuantile(days, 0.5, start + NEARLY * (taste.typical() - start));
+        double best = timeOfQuantile(curves, 0.5, start + NEARLY * (taste.typical() - start));
         return new Found(
                 new Plan.Window(
-                        timeOfQuantile(days, 0.5, taste.low()), best, LONGEST, tooSalty(days, LONGEST), isSure(days)),
-                days);
+                        timeOfQuantile(curves, 0.5, taste.low()),
+                        best,
+                        LONGEST,
+                        tooSalty(curves, LONGEST),
+                        isSure(curves)),
+                curves);
     }
 
-    private List<MemberDay> run(Bath bath) {
-        return ensemble(MEMBERS, seed).run(List.of(SaltStages.soak(request, bath, LONGEST)), executor);
+    private List<SaltCurve> run(Bath bath) {
+        return ensemble(MEMBERS, seed).saltCurves(List.of(SaltStages.soak(request, bath, LONGEST)), executor);
     }
 
-    private boolean isSure(List<MemberDay> days) {
-        return timeOfQuantile(days, 0.05, taste.low()) <= timeOfQuantile(days, 0.95, taste.high());
+    private boolean isSure(List<SaltCurve> curves) {
+        return timeOfQuantile(curves, 0.05, taste.low()) <= timeOfQuantile(curves, 0.95, taste.high());
     }
 
-    private double tooSalty(List<MemberDay> days, double time) {
+    private double tooSalty(List<SaltCurve> curves, double time) {
         long count =
-                days.stream().filter(day -> day.meanSaltAt(time) > taste.high()).count();
-        return (double) count / days.size();
+                curves.stream().filter(curve -> curve.at(time) > taste.high()).count();
+        return (double) count / curves.size();
     }
 
-    /** Strength whose median mean salt at a given time is the target, by bisection [kg/kg of water]. */
+    /**
+     * Strength whose median mean salt at a given time is the target, on few members [kg/kg of water]. The uptake is nearly
+     * proportional to the strength, so that strengths scaled by what is missing settle in a few runs.
+     */
     double strengthFor(double time, BathMixer mixer) {
         DayEnsemble few = ensemble(Planner.SEARCH_MEMBERS, seed + 2);
-        double low = 0.001;
-        double high = 0.12;
-        for (int i = 0; i < 12; i++) {
-            double middle = 0.5 * (low + high);
-            List<MemberDay> days = few.run(List.of(SaltStages.soak(request, mixer.strong(middle), time)), executor);
-            if (after(days).median() > taste.typical()) {
-                high = middle;
-            } else {
-                low = middle;
+        double start = request.food().meat().nativeSalt();
+        double strength = SaltChooser.USUAL_STRENGTH;
+        for (int i = 0; i < MOST_TRIES; i++) {
+            List<DayEnsemble.StageFor> soak = List.of(SaltStages.soak(request, mixer.strong(strength), time));
+            double gained = at(few.saltCurves(soak, executor), time).median() - start;
+            double factor = gained > 0 ? (taste.typical() - start) / gained : Double.POSITIVE_INFINITY;
+            double next = Math.min(STRONGEST, Math.max(WEAKEST, strength * factor));
+            boolean isSettled = Math.abs(next - strength) < SETTLED * strength;
+            strength = next;
+            if (isSettled) {
+                break;
             }
         }
-        return Math.round(0.5 * (low + high) * 1000) / 1000.0;
+        return Math.round(strength * 1000) / 1000.0;
     }
 
     /** Mean salt after lying with dry salt for a time. */
     Interval dry(double salt, double time) {
-        return after(ensemble(Planner.SEARCH_MEMBERS, seed + 2)
-                .run(List.of(SaltStages.drySalt(request, salt, time)), executor));
+        DayEnsemble few = ensemble(Planner.SEARCH_MEMBERS, seed + 2);
+        return at(few.saltCurves(List.of(SaltStages.drySalt(request, salt, time)), executor), time);
     }
 
-    private static Interval after(List<MemberDay> days) {
-        return Interval.of(days.stream()
-                .mapToDouble(day -> day.ends().get(day.ends().size() - 1).meanSalt())
-                .toArray());
+    private static Interval at(List<SaltCurve> curves, double time) {
+        return Interval.of(curves.stream().mapToDouble(curve -> curve.at(time)).toArray());
     }
 
     private DayEnsemble ensemble(int members, long memberSeed) {
@@ -122,11 +152,11 @@ final class SoakSearch {
     }
 
     /** First time on a grid at which a quantile of the ensemble's mean salt reaches a level [s]. */
-    private static double timeOfQuantile(List<MemberDay> days, double share, double level) {
-        double[] salt = new double[days.size()];
+    private static double timeOfQuantile(List<SaltCurve> curves, double share, double level) {
+        double[] salt = new double[curves.size()];
         for (double time = GRID; time < LONGEST; time += GRID) {
             for (int i = 0; i < salt.length; i++) {
-                salt[i] = days.get(i).meanSaltAt(time);
+                salt[i] = curves.get(i).at(time);
             }
             Arrays.sort(salt);
             if (Interval.quantile(salt, share) >= level) {

@@ -37,7 +37,9 @@ public record Caution(String id, String text, boolean cannotBeSwitchedOff) {
         /** Cooling and keeping. */
         COOLING,
         /** A food business. */
-        PROFESSIONAL
+        PROFESSIONAL,
+        /** Fish or shellfish. */
+        FISH
     }
 
     /**
@@ -76,8 +78,9 @@ public record Caution(String id, String text, boolean cannotBeSwitchedOff) {
                 rule.meat() == Meat.GROUND
                         || rule.meat() == Meat.TENDERIZED_OR_INJECTED
                         || rule.meat() == Meat.MIXED_WITH_POULTRY;
+            case FISH -> rule.meat() == Meat.FISH;
             case PROFESSIONAL -> rule.kitchen() == Kitchen.PROFESSIONAL;
-            case SALTED -> rule.salted();
+            case SALTED -> rule.salted() && rule.meat() != Meat.FISH;
             case DRY_HEAT, BRINED, SLOW_COME_UP, COOLING -> false;
         };
     }

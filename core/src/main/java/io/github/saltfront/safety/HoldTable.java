@@ -118,6 +118,16 @@ public final class HoldTable implements LethalRate {
     }
 
     /**
+     * Returns the one figure there is for fish and shellfish, 145 F (62.8 deg C) for 15 s, as a table of one row. It has no log
+     * reduction, and no rule of this package credits a hold below or beside it.
+     *
+     * @return the table
+     */
+    public static HoldTable fish() {
+        return OfficialHolds.fish();
+    }
+
+    /**
      * Returns this table without its rows below a temperature, so that nothing colder is credited.
      *
      * @param lowest lowest temperature to keep [K]
@@ -218,7 +228,7 @@ public final class HoldTable implements LethalRate {
         return instantTemperature;
     }
 
-    /** Returns the decimal reduction of Salmonella that a fulfilled hold stands for [-]. */
+    /** Returns the decimal reduction of Salmonella that a fulfilled hold stands for [-]; 0 where the source prints none. */
     public double logReduction() {
         return logReduction;
     }

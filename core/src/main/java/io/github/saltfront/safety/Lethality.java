@@ -62,7 +62,7 @@ public record Lethality(double share, double logReduction, OptionalDouble fulfil
      * @return such as {@code "7 or more"}, or {@code "not shown"} before the hold is complete
      */
     public String logReductionText() {
-        if (!isFulfilled()) {
+        if (!isFulfilled() || logReduction == 0) {
             return "not shown";
         }
         String figure = logReduction == Math.rint(logReduction)

@@ -20,7 +20,9 @@ public enum Meat {
      * The same meats pierced by blades or needles, tumbled under vacuum or stuffed: their inside counts as contaminated. The consumer chart has no
      * line for them, so that for ground meat is used, which asks for more than that for whole cuts.
      */
-    TENDERIZED_OR_INJECTED(null, "ground-meat", "non-intact");
+    TENDERIZED_OR_INJECTED(null, "ground-meat", "non-intact"),
+    /** Fish and shellfish. No official table trades temperature for time here: only the minimum counts. */
+    FISH(null, "fish", "intact");
 
     private final Optional<Bird> bird;
     private final String consumerId;

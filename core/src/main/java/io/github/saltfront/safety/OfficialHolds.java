@@ -14,6 +14,8 @@ final class OfficialHolds {
             "USDA FSIS Cooking Guideline for Meat and Poultry Products (Revised Appendix A), FSIS-GD-2021-0014, 14 Dec 2021, ";
     private static final String FOOD_CODE =
             "FDA Food Code 3-401.11(B) as adopted in Washington Administrative Code 246-215-03400, 1 Mar 2022";
+    private static final String FOOD_CODE_MINIMUM =
+            "FDA Food Code 3-401.11(A)(1) as adopted in Washington Administrative Code 246-215-03400, 1 Mar 2022";
     private static final int HIGHEST_FAT_COLUMN = 12;
     private static final double POULTRY_LOG_REDUCTION = 7;
 
@@ -60,6 +62,18 @@ final class OfficialHolds {
                 new HoldTable(
                         "Meat without poultry, 6.5-log10 Salmonella", GUIDELINE + "Table 2 p. 35", logReduction, rows);
         };
+    }
+
+    /** The one figure there is for fish: a temperature with its time, with no log reduction printed. */
+    static HoldTable fish() {
+        Map<Double, Double> rows = new HashMap<>();
+        for (CsvTable.Row row :
+                CsvTable.load(OfficialHolds.class, "food_code_minimums.csv").rows()) {
+            if (row.text("class").equals(Meat.FISH.foodCodeClass())) {
+                rows.put(row.number("temperature_f"), row.number("hold_s"));
+            }
+        }
+        return new HoldTable("Fish, the one figure of the retail food code", FOOD_CODE_MINIMUM, 0, rows);
     }
 
     /** Returns the printed column that covers a fat content: the next higher one, the last one when not known. */

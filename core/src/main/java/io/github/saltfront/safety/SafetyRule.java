@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
  * What is required for one meat, these guests and this kitchen, and how a record or a prediction stands against it.
  *
  * <p>A kill is complete by either of two official routes: the hold of {@link #holdTable}, or the {@link #consumerMinimum}. Vulnerable
- * guests leave only the second. Meat that is not intact earns nothing below 145 F (62.8 deg C), the lowest row of the
+ * guests leave only the second, and so do fish and shellfish. Meat that is not intact earns nothing below 145 F (62.8 deg C), the lowest row of the
  * food code for its class, though its times are those of the stricter guideline. Salted meat needs longer holds below 64 deg C
  * ({@link HoldTable#lengthenedForSalt}); that is our allowance on top of the official table.
  *
@@ -58,7 +58,7 @@ public record SafetyRule(
      * @return the table
      */
     public HoldTable holdTable() {
-        return salted ? officialTable().lengthenedForSalt() : officialTable();
+        return salted && meat != Meat.FISH ? officialTable().lengthenedForSalt() : officialTable();
     }
 
     /**
@@ -67,6 +67,9 @@ public record SafetyRule(
      * @return the table
      */
     public HoldTable officialTable() {
+        if (meat == Meat.FISH) {
+            return HoldTable.fish();
+        }
         if (meat.bird().isPresent()) {
             return HoldTable.poultry(meat.bird().get(), fatFraction);
         }
@@ -92,7 +95,7 @@ public record SafetyRule(
 
     /** Returns whether a hold at a lower temperature may be used at all. */
     public boolean allowsHold() {
-        return !vulnerableGuests;
+        return !vulnerableGuests && meat != Meat.FISH;
     }
 
     /**
@@ -137,6 +140,9 @@ public record SafetyRule(
         String minimum = "the official minimum of " + consumerMinimum().describe() + " was not reached";
         if (vulnerableGuests) {
             return minimum + "; with vulnerable guests a hold at a lower temperature does not count";
+        }
+        if (meat == Meat.FISH) {
+            return minimum + "; for fish and shellfish there is no official hold at a lower temperature";
         }
         return "only " + evidence.lethality().shareText() + " of the required hold, and " + minimum;
     }

@@ -377,11 +377,31 @@ class VerdictTest {
         assertThat(Caution.select(mixed, Set.of())).extracting(Caution::id).contains("not-intact", "coldest-spot");
     }
 
+    /** "fish ... 145 F ... 15 s" (wac2022, Food Code 3-401.11(A)(1)); "fish and shellfish: 145 F" (fsis2025). */
+    @Test
+    void fishKnowsOneFigureAndNoHold() {
+        SafetyRule fish = new SafetyRule(Meat.FISH, OptionalDouble.empty(), false, Kitchen.HOME, true);
+        assertThat(fish.holdTable().requiredHold(Temperature.fromFahrenheit(145)))
+                .hasValue(15);
+        assertThat(fish.holdTable().requiredHold(Temperature.fromFahrenheit(144.9)))
+                .isEmpty();
+        assertThat(fish.allowsHold()).isFalse();
+        assertThat(fish.consumerMinimum().temperature()).isCloseTo(Temperature.fromFahrenheit(145), within(1e-9));
+        PredictedVerdict held = fish.judge(new PredictedKill(50, false, true, true, true));
+        assertThat(held.isMet()).isFalse();
+        assertThat(fish.judge(new PredictedKill(1, true, true, true, true)).isMet())
+                .isTrue();
+        assertThat(Caution.select(fish, Set.of()))
+                .extracting(Caution::id)
+                .contains("fish")
+                .doesNotContain("salt");
+    }
+
     @Test
     void cautionsThatCannotBeSwitchedOffComeFirstAndAllAreShort() {
         var all = Caution.select(CHICKEN, EnumSet.allOf(Caution.Situation.class));
-        assertThat(all).hasSize(14).allMatch(c -> c.text().length() <= 120);
+        assertThat(all).hasSize(16).allMatch(c -> c.text().length() <= 120);
         assertThat(all.stream().dropWhile(Caution::cannotBeSwitchedOff)).noneMatch(Caution::cannotBeSwitchedOff);
-        assertThat(all).filteredOn(Caution::cannotBeSwitchedOff).hasSize(10);
+        assertThat(all).filteredOn(Caution::cannotBeSwitchedOff).hasSize(12);
     }
 }

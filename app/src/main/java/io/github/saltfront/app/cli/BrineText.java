@@ -72,7 +72,7 @@ final class BrineText {
                         ice -> line(
                                 "  of it as ice",
                                 mass(ice)
-                                        + ", if the tap gives 20 C and the freezer -18 C; let all melt before the meat goes in"));
+                                        + ", if the tap gives 20 °C and the freezer -18 °C; let all melt before the meat goes in"));
         line("Salt, on a scale", mass(bath.addedSalt()) + " (" + mass(bath.addedSalt(), KitchenUnits.US) + ")");
         spoons(UnitSystem.US, SpoonSystem.US, "or US spoons, level");
         spoons(UnitSystem.METRIC, SpoonSystem.METRIC, "or metric spoons, level");

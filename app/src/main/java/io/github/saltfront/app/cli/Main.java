@@ -1,5 +1,8 @@
 package io.github.saltfront.app.cli;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -10,25 +13,31 @@ import picocli.CommandLine.Spec;
         name = "saltfront",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
-        subcommands = {
-            PlanCommand.class,
-            SimulateCommand.class,
-            BrineCommand.class,
-            FollowCommand.class,
-            LiveCommand.class,
-            LethalityCommand.class,
-            CoolCommand.class,
-            TrialCommand.class,
-            CatalogCommand.class,
-            SchemaCommand.class,
-            ServeCommand.class,
-        },
         description = "Salt, water, heat and kill in one piece of meat through one day.")
 public final class Main implements Runnable {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
+    /** Every command, in the order of the help. */
+    private static final Map<String, Class<?>> COMMANDS = commands();
+
     private Main() {}
+
+    private static Map<String, Class<?>> commands() {
+        Map<String, Class<?>> commands = new LinkedHashMap<>();
+        commands.put("plan", PlanCommand.class);
+        commands.put("simulate", SimulateCommand.class);
+        commands.put("brine", BrineCommand.class);
+        commands.put("follow", FollowCommand.class);
+        commands.put("live", LiveCommand.class);
+        commands.put("lethality", LethalityCommand.class);
+        commands.put("cool", CoolCommand.class);
+        commands.put("trial", TrialCommand.class);
+        commands.put("catalog", CatalogCommand.class);
+        commands.put("schema", SchemaCommand.class);
+        commands.put("serve", ServeCommand.class);
+        return Collections.unmodifiableMap(commands);
+    }
 
     /**
      * Runs a command and ends the process with its exit code: 0 done, 1 no feasible or converged result, 2 wrong input.
@@ -36,13 +45,26 @@ public final class Main implements Runnable {
      * @param args command and its arguments; none starts the web program
      */
     public static void main(String[] args) {
-        System.exit(commandLine().execute(args.length == 0 ? new String[] {"serve"} : args));
+        String[] words = args.length == 0 ? new String[] {"serve"} : args;
+        System.exit(commandLine(words[0]).execute(words));
+    }
+
+    /** Command line of one command alone, since to describe them all takes longer than most of them run; of all for any other word. */
+    private static CommandLine commandLine(String command) {
+        Map<String, Class<?>> needed =
+                COMMANDS.containsKey(command) ? Map.of(command, COMMANDS.get(command)) : COMMANDS;
+        return commandLine(needed);
     }
 
     /** Returns the command line, as a test may drive it. */
     static CommandLine commandLine() {
-        return new CommandLine(new Main())
-                .setExecutionExceptionHandler(new ErrorMessages())
+        return commandLine(COMMANDS);
+    }
+
+    private static CommandLine commandLine(Map<String, Class<?>> commands) {
+        CommandLine line = new CommandLine(new Main());
+        commands.forEach(line::addSubcommand);
+        return line.setExecutionExceptionHandler(new ErrorMessages())
                 .setParameterExceptionHandler(new OptionErrors())
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setUsageHelpWidth(80);

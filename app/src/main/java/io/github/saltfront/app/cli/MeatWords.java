@@ -17,7 +17,9 @@ final class MeatWords {
             Map.entry("beef", Meat.INTACT),
             Map.entry("veal", Meat.INTACT),
             Map.entry("pork", Meat.INTACT),
-            Map.entry("lamb", Meat.INTACT)));
+            Map.entry("lamb", Meat.INTACT),
+            Map.entry("fish", Meat.FISH),
+            Map.entry("shellfish", Meat.FISH)));
 
     private MeatWords() {}
 

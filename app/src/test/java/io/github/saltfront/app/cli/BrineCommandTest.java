@@ -20,7 +20,7 @@ class BrineCommandTest {
         assertThat(result.code()).isZero();
         // 1 kg water at 6 % of the solution: 1000 x 6 / 94 g
         assertThat(result.out())
-                .contains("64 g", "6.4 % by weight", "22.7 degrees", "Keep meat and bath at or below 4 C");
+                .contains("64 g", "6.4 % by weight", "22.7 degrees", "Keep meat and bath at or below 4 °C");
         assertThat(result.out().lines()).allMatch(line -> line.length() <= 72);
     }
 

@@ -19,7 +19,6 @@ import tools.jackson.databind.JsonNode;
 /** Every example gives a plan that a cook could follow, and the README shows the true one. */
 class ExamplesTest {
     private static final Path FOLDER = Path.of("../examples");
-    private static final String FISH = "06-cod-in-lemon.yaml";
     private static final Path README = Path.of("../README.md");
     private static final String BEGIN = "<!-- plan:begin -->";
     private static final String END = "<!-- plan:end -->";
@@ -51,19 +50,7 @@ class ExamplesTest {
     Stream<DynamicTest> exampleOfSaltingGivesAPlanWithinTheSchema() throws IOException {
         List<Path> examples = files(FOLDER.resolve("salting"));
         assertThat(examples).hasSizeGreaterThanOrEqualTo(12);
-        return examples.stream()
-                .filter(f -> !f.endsWith(FISH))
-                .map(f -> DynamicTest.dynamicTest(String.valueOf(f.getFileName()), () -> json(f)));
-    }
-
-    /** The official hold tables do not cover fish, so a plan is refused; SaltingExamplesTest sees how it is salted. */
-    @Test
-    void fishIsRefusedWithTheReason() {
-        CommandRun run =
-                CommandRun.of("plan", FOLDER.resolve("salting").resolve(FISH).toString());
-        assertThat(run.code()).isEqualTo(1);
-        assertThat(run.out()).isEmpty();
-        assertThat(run.err()).contains("do not cover fish", "63 °C (145 °F)", "brine command");
+        return examples.stream().map(f -> DynamicTest.dynamicTest(String.valueOf(f.getFileName()), () -> json(f)));
     }
 
     private static List<Path> files(Path folder) throws IOException {

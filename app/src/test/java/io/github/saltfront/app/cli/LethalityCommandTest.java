@@ -320,7 +320,11 @@ class LethalityCommandTest {
 
     @Test
     void theCommandIsRegistered() {
-        assertThat(Main.class.getAnnotation(CommandLine.Command.class).subcommands())
-                .contains(LethalityCommand.class);
+        assertThat(Main.commandLine()
+                        .getSubcommands()
+                        .get("lethality")
+                        .getCommandSpec()
+                        .userObject())
+                .isInstanceOf(LethalityCommand.class);
     }
 }

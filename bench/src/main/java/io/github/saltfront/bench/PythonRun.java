@@ -9,16 +9,14 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 
-/** Runs the NumPy program on the same files, with one thread. */
-final class NumpyRun {
-    /** Tolerance of a step [K] with which the worst sample of the worst slab errs by less than 0.05 K. */
-    private static final String TOLERANCE = "0.05";
+/** Runs a Python program on the same files, with one thread. */
+final class PythonRun {
+    private PythonRun() {}
 
-    private NumpyRun() {}
-
-    static Map<SlabCase, Timing> run(Path program, Path folder, int repeats) throws IOException, InterruptedException {
-        ProcessBuilder builder = new ProcessBuilder(
-                "python3", program.toString(), folder.toString(), Integer.toString(repeats), TOLERANCE);
+    static Map<SlabCase, Timing> run(Path program, Path folder, int repeats, String last)
+            throws IOException, InterruptedException {
+        ProcessBuilder builder =
+                new ProcessBuilder("python3", program.toString(), folder.toString(), Integer.toString(repeats), last);
         for (String library : List.of("OMP_NUM_THREADS", "OPENBLAS_NUM_THREADS", "MKL_NUM_THREADS")) {
             builder.environment().put(library, "1");
         }
@@ -36,7 +34,7 @@ final class NumpyRun {
         }
         int exit = process.waitFor();
         if (exit != 0) {
-            throw new IOException("the NumPy program ended with exit status " + exit + "; see its message above.");
+            throw new IOException(program + " ended with exit status " + exit + "; see its message above.");
         }
         Map<SlabCase, Timing> result = new EnumMap<>(SlabCase.class);
         times.forEach((kind, rows) -> result.put(
