@@ -218,7 +218,7 @@ public final class CookRegistry implements AutoCloseable {
     public enum Form {
         /** JSON. */
         JSON,
-        /** Lines of probe, time, value, unit. */
+        /** Lines of probe, time, value, unit, or the file of a logger with a column for each probe. */
         CSV
     }
 
@@ -233,6 +233,9 @@ public final class CookRegistry implements AutoCloseable {
      */
     public Receipt take(String id, byte[] body, Form form) {
         RunningCook cook = going(id);
+        if (form == Form.CSV && LoggerFile.isOne(Payload.text(body))) {
+            return feed(id, LoggerFile.readings(body, Payload.text(body)), "file");
+        }
         List<ReadingText.Line> lines = lines(body, form);
         if (lines.isEmpty()) {
             throw Problems.of("readings", "Got no reading, expected at least one.");

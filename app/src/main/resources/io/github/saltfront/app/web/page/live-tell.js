@@ -75,8 +75,13 @@ export function sourcePanel(cook, acts) {
   h("div", {}, h("label", { for: "mqtt-unit" }, "Unit"), h("select", { id: "mqtt-unit" }, h("option", { value: "C" }, "°C"), h("option", { value: "F" }, "°F"))),
   h("div", {}, h("label", { for: "mqtt-version" }, "MQTT"), h("select", { id: "mqtt-version" }, h("option", { value: "3.1.1" }, "3.1.1"), h("option", { value: "5" }, "5"))),
   h("button", { class: "quiet-button all" }, "Connect"));
-  return h("section", { class: "block no-print", "aria-labelledby": "source-title" }, h("details", {}, h("summary", { id: "source-title" }, "Thermometer by radio (MQTT), and the record"),
+  const file = h("input", { id: "log-file", type: "file", accept: ".csv,text/csv,text/plain", onchange: async () => {
+    if (file.files[0]) note.textContent = await acts.upload(cook.id, file.files[0]);
+    file.value = "";
+  } });
+  return h("section", { class: "block no-print", "aria-labelledby": "source-title" }, h("details", {}, h("summary", { id: "source-title" }, "Other thermometers (MQTT, log file), and the record"),
     h("ul", { class: "happened", id: "sources" }), form, note,
+    h("div", { class: "field" }, h("label", { for: "log-file" }, "Log of a thermometer (CSV), from when the meat went in"), file),
     h("p", { class: "row" }, h("a", { href: "/api/cooks/" + cook.id + "/log.csv", download: "cook.csv" }, "Record as a table (CSV)"), h("a", { href: "/api/cooks/" + cook.id + "/log.json", download: "cook.json" }, "Whole record (JSON)"))));
 }
 

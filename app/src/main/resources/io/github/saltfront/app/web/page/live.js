@@ -15,6 +15,14 @@ const acts = {
   tell: (id, event) => change("/api/cooks/" + id + "/events", event),
   acknowledge: (id, number) => change("/api/cooks/" + id + "/alarms/" + number, {}),
   connect: async (id, source) => (await change("/api/cooks/" + id + "/sources", source)) || "Connecting ...",
+  upload: async (id, file) => {
+    try {
+      const answer = await fetch("/api/cooks/" + id + "/readings", { method: "POST", headers: { "Content-Type": "text/csv" }, body: file });
+      const content = await answer.json();
+      const told = (content.problems ?? []).map(p => p.message).join(" ");
+      return (content.accepted === undefined ? "" : content.accepted + " new readings, " + content.known + " known. ") + told;
+    } catch { return "The program does not answer; try again."; }
+  },
   disconnect: (id, number) => change("/api/cooks/" + id + "/events", { kind: "undo", undone: number }),
   end: async (id, body) => (await change("/api/cooks/" + id + "/end", body)) || (await open(id), ""),
   read: async reading => {
@@ -51,7 +59,7 @@ function hear(event, take) {
 function listen(id) {
   stream?.close();
   stream = new EventSource("/api/cooks/" + id + "/stream");
-  hear("cook", data => { cook = { ...data, heard: Date.now() }; keep(); send(); });
+  hear("cook", data => { notice = ""; cook = { ...data, heard: Date.now() }; keep(); send(); });
   hear("look", data => { Object.assign(cook, data, { heard: Date.now() }); keep(); });
   hear("told", data => {
     const turned = String(data.fahrenheit) !== String(cook.fahrenheit);
