@@ -21,8 +21,14 @@ function bigTime(minutes) {
 const bigTemperature = celsius => celsius === undefined ? big("–", "no reading", true) : big(isMetric() ? round(celsius, 1) : round(celsius * 1.8 + 32, 0), isMetric() ? "°C" : "°F");
 
 const hour = iso => new Date(iso).toLocaleTimeString("en", { hour: "2-digit", minute: "2-digit", hour12: false });
-const span = (low, high) => low === null || low === undefined ? "" : high === null || high === undefined ? "at least " + duration(Math.max(0, low))
-  : Math.round(low) === Math.round(high) ? "" : duration(Math.max(0, low)) + " to " + duration(Math.max(0, high)) + ", nine times in ten";
+const minutes = x => Math.round(Math.max(0, x));
+// half a line on a phone
+function span(low, high) {
+  if (low === null || low === undefined) return "";
+  if (high === null || high === undefined) return "at least " + duration(Math.max(0, low));
+  if (minutes(low) === minutes(high)) return "";
+  return (high < 90 ? minutes(low) + " to " + minutes(high) + " min" : duration(Math.max(0, low)) + " to " + duration(high)) + ", 9 times in 10";
+}
 
 export function newest(cook, role) {
   const probes = cook.readings.filter(r => r.role === role && r.points.length);
@@ -64,7 +70,7 @@ function reading(cook, out) {
   const goal = out && out.phase !== "rest" ? out.pull.probe_then_c : undefined;
   const since = core ? (cook.time_min ?? 0) - core.at[0] : 0;
   return h("div", {}, h("dt", {}, core ? "Thermometer shows" : "Thermometer"), h("dd", {}, bigTemperature(core?.at[1]),
-    h("span", { class: "note" }, !core ? "type what it shows below" : since > 2 ? duration(since) + " ago" : goal !== undefined ? "comes out at about " + temperature(goal, 0) : "")));
+    h("span", { class: "note" }, !core ? "type what it shows below" : since > 2 * cook.speed ? duration(since) + " ago" : goal !== undefined ? "comes out at about " + temperature(goal, 0) : "")));
 }
 
 export function picture(cook, width) {
