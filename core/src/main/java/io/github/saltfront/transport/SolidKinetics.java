@@ -73,11 +73,14 @@ final class SolidKinetics {
         return start + part / scale + (endTemperature[c] - start - full / scale) * theta * theta;
     }
 
-    /** Factor on the next step so that temperatures change by no more than a few kelvin where rates depend on them. */
+    /**
+     * Factor on the next step so that temperatures change by no more than a few kelvin where rates depend on them. Nodes outside
+     * the body do not count: a sliver of a cell there may follow its medium within microseconds.
+     */
     double stepFactor(double[] endTemperature) {
         double largest = 0;
         for (int c = 0; (killing || changing) && c < endTemperature.length; c++) {
-            if (endTemperature[c] > 40) {
+            if (inside[c] && endTemperature[c] > 40) {
                 largest = Math.max(largest, Math.abs(endTemperature[c] - state.temperature[c]));
             }
         }
