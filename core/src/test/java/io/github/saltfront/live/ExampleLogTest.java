@@ -51,9 +51,12 @@ class ExampleLogTest {
         List<String> made = lines();
         List<String> file = Files.readAllLines(LOG);
         assertThat(file).hasSameSizeAs(made);
-        assertThat(number(file.get(2), "after ([0-9.]+) min")).isCloseTo(number(made.get(2), "after ([0-9.]+) min"), within(0.3));
+        assertThat(number(file.get(2), "after ([0-9.]+) min"))
+                .isCloseTo(number(made.get(2), "after ([0-9.]+) min"), within(0.3));
         for (int i = HEAD; i < made.size(); i++) {
-            assertThat(number(file.get(i), ",(.+)$")).as(made.get(i)).isCloseTo(number(made.get(i), ",(.+)$"), within(0.2));
+            assertThat(number(file.get(i), ",(.+)$"))
+                    .as(made.get(i))
+                    .isCloseTo(number(made.get(i), ",(.+)$"), within(0.2));
         }
     }
 

@@ -85,8 +85,7 @@ class SolidKillTest {
         List<SaltSource> none = List.of(SaltSource.NONE, SaltSource.NONE);
         int[] steps = new int[1];
         for (int i = 0; i < 6; i++) {
-            solver.run(
-                    new StageInput(List.of(air, pan), none, 200, StopRule.NEVER), (running, from, to) -> steps[0]++);
+            solver.run(new StageInput(List.of(air, pan), none, 200, StopRule.NEVER), (running, from, to) -> steps[0]++);
             for (int c = 0; c < grid.cells(); c++) {
                 if (inside[c]) {
                     assertThat(solver.cellTemperature(c)).isBetween(coldest, hottest);

@@ -202,7 +202,8 @@ class CooksApiTest {
         String log = "Time (s);Core (°C);oven-air_c\n-3;4,25;150\n-2;4,5;151\n";
         JsonNode first = json(post(readings(), "text/csv", log));
         assertThat(first.path("accepted").asInt()).as(first.toString()).isEqualTo(4);
-        assertThat(json(post(readings(), "text/csv", log)).path("known").asInt()).isEqualTo(4);
+        assertThat(json(post(readings(), "text/csv", log)).path("known").asInt())
+                .isEqualTo(4);
         assertThat(get("/api/cooks/" + cook + "/log.csv").body()).contains("\n-3,", "4.25");
         assertThat(post(readings(), "text/csv", "time_s,core_c\n").statusCode()).isEqualTo(400);
     }

@@ -49,7 +49,8 @@ class LoadTest {
             base = "http://localhost:" + server.port();
             List<String> cooks = new ArrayList<>();
             for (int i = 0; i < COOKS; i++) {
-                String begun = post("/api/cooks", "{\"request\":" + Stove.BREAST + "}").body();
+                String begun =
+                        post("/api/cooks", "{\"request\":" + Stove.BREAST + "}").body();
                 cooks.add(MAPPER.readTree(begun).path("id").asString());
             }
             List<Double> waits = Collections.synchronizedList(new ArrayList<>());
@@ -71,7 +72,9 @@ class LoadTest {
                     sorted.get((int) (0.99 * sorted.size())),
                     sorted.get(sorted.size() - 1));
             for (String cook : cooks) {
-                assertThat(get("/api/cooks/" + cook + "/log.json").path("readings").size())
+                assertThat(get("/api/cooks/" + cook + "/log.json")
+                                .path("readings")
+                                .size())
                         .isEqualTo(SECONDS);
             }
             assertThat(sorted.get((int) (0.99 * sorted.size()))).isLessThan(200);
