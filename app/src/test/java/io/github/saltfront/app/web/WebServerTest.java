@@ -149,10 +149,13 @@ class WebServerTest {
 
     @Test
     void whatCannotBePlannedIsToldBesideItsKey() {
-        HttpResponse<String> response = post("/api/plan", "{\"cut\":\"salmon-fillet\",\"mass\":\"170 g\"}");
+        HttpResponse<String> response = post(
+                "/api/plan?alternatives=no",
+                "{\"cut\":\"chicken-breast-skinless\",\"mass\":\"220 g\",\"appliance\":\"water-bath\",\"setting\":\"50 °C\","
+                        + "\"salting\":{\"treatment\":\"none\"}}");
         assertThat(response.statusCode()).isEqualTo(422);
         assertThat(json(response).path("problems").get(0).path("field").asString())
-                .isEqualTo("cut");
+                .isEqualTo("appliance");
     }
 
     @ParameterizedTest
