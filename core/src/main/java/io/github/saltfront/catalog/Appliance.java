@@ -6,6 +6,7 @@ import io.github.saltfront.quality.Provenance;
 import io.github.saltfront.units.Checks;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * A way to heat, rest or chill a piece: the medium around it.
@@ -71,6 +72,51 @@ public record Appliance(
      */
     public boolean reaches(double setting) {
         return temperature.contains(setting);
+    }
+
+    /**
+     * Returns the appliance with what an expert has measured in place of the table's figures; a measured figure has no band.
+     *
+     * @param coefficient convective or contact heat transfer coefficient [W/(m2.K)], if it is known
+     * @param emissivity emissivity of the surface [-], if it is known
+     * @param humidity relative humidity [-] at the temperature of the medium, if it is known
+     * @return the appliance
+     * @throws IllegalArgumentException if a figure is given that the appliance has no use for
+     */
+    public Appliance with(OptionalDouble coefficient, OptionalDouble emissivity, OptionalDouble humidity) {
+        boolean dries = evaporation.kind() == Evaporation.Kind.TO_AIR;
+        Checks.require(
+                humidity.isEmpty() || dries,
+                "a humidity has no effect in \"" + name + "\", where nothing evaporates into air; remove it.");
+        Checks.require(
+                emissivity.isEmpty() || radiation.emissivity().high() > 0,
+                "an emissivity has no effect in \"" + name + "\", where radiation does not count; remove it.");
+        return new Appliance(
+                id,
+                name,
+                aliases,
+                medium,
+                bothFaces,
+                temperature,
+                setPointError,
+                exactly(coefficient, convection),
+                new Radiation(
+                        exactly(emissivity, radiation.emissivity()),
+                        radiation.viewFactor(),
+                        radiation.sourceTemperature()),
+                humidity.isEmpty()
+                        ? evaporation
+                        : new Evaporation(
+                                evaporation.kind(),
+                                evaporation.wetFractionBare(),
+                                evaporation.wetFractionSkin(),
+                                Optional.empty(),
+                                Optional.of(Band.exactly(humidity.getAsDouble()))),
+                provenance);
+    }
+
+    private static Band exactly(OptionalDouble value, Band otherwise) {
+        return value.isPresent() ? Band.exactly(value.getAsDouble()) : otherwise;
     }
 
     /** What touches the surface. */

@@ -31,13 +31,19 @@ public final class Catalog {
     }
 
     /**
-     * Reads all tables from the class path.
+     * Returns the catalog, read from the class path when it is first asked for. It never changes, so all share one.
      *
      * @return the catalog
      * @throws io.github.saltfront.data.DataException if a table is missing or malformed
      */
     public static Catalog load() {
-        return new Catalog();
+        return Shared.CATALOG;
+    }
+
+    private static final class Shared {
+        static final Catalog CATALOG = new Catalog();
+
+        private Shared() {}
     }
 
     private static <T> List<T> rows(String resource, Function<CsvTable.Row, T> read) {

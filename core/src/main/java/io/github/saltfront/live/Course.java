@@ -1,7 +1,5 @@
 package io.github.saltfront.live;
 
-import io.github.saltfront.catalog.Appliance;
-import io.github.saltfront.matter.StandardAtmosphere;
 import io.github.saltfront.plan.CookStages;
 import io.github.saltfront.plan.CookingMedium;
 import io.github.saltfront.plan.Draw;
@@ -35,7 +33,7 @@ final class Course {
     static Course of(LiveSetup setup, CookStages stages, List<CookEvent> events) {
         boolean turned = events.stream().anyMatch(CookEvent.Flipped.class::isInstance);
         List<Stretch> list = new ArrayList<>();
-        list.add(new Stretch(0, medium(setup, setup.request().cook().setting()), false, turned ? 0 : TURNING));
+        list.add(new Stretch(0, stages.mediumAt(setup.request().cook().setting()), false, turned ? 0 : TURNING));
         List<CookEvent> sorted = events.stream()
                 .sorted(Comparator.comparingDouble(CookEvent::time))
                 .toList();
@@ -47,11 +45,11 @@ final class Course {
                 break;
             }
             if (event instanceof CookEvent.SettingChanged changed) {
-                list.add(new Stretch(event.time(), medium(setup, changed.setting()), false, last.side));
+                list.add(new Stretch(event.time(), stages.mediumAt(changed.setting()), false, last.side));
             } else if (event instanceof CookEvent.DoorOpened door) {
                 double room = stages.restMedium().setting();
                 double cooler = room + OPEN_DOOR * (last.medium.setting() - room);
-                list.add(new Stretch(door.time(), medium(setup, cooler), false, last.side));
+                list.add(new Stretch(door.time(), stages.mediumAt(cooler), false, last.side));
                 list.add(new Stretch(door.time() + door.duration(), last.medium, false, last.side));
             } else if (event instanceof CookEvent.Flipped && last.side != TURNING) {
                 list.add(new Stretch(event.time(), last.medium, false, 1 - last.side));
@@ -60,15 +58,6 @@ final class Course {
             }
         }
         return new Course(list);
-    }
-
-    private static CookingMedium medium(LiveSetup setup, double setting) {
-        Appliance appliance = setup.request().cook().appliance();
-        return new CookingMedium(
-                appliance,
-                setting,
-                StandardAtmosphere.pressure(setup.request().cook().altitude()),
-                setup.meat().hasSkin());
     }
 
     /** Whether nothing has happened yet, so that time may be stretched. */
@@ -128,6 +117,7 @@ final class Course {
                 face.emissivity(),
                 face.wetShare(),
                 face.vaporPressure(),
-                face.totalPressure());
+                face.totalPressure(),
+                face.boilingTemperature());
     }
 }

@@ -1,8 +1,10 @@
 package io.github.saltfront.live;
 
+import io.github.saltfront.plan.CookSequence;
 import io.github.saltfront.plan.MeatModel;
 import io.github.saltfront.plan.Plan;
 import io.github.saltfront.plan.Planner;
+import io.github.saltfront.plan.PlanningException;
 import io.github.saltfront.plan.Request;
 import io.github.saltfront.plan.SolidCheck;
 import io.github.saltfront.safety.Placement;
@@ -46,9 +48,11 @@ public record LiveSetup(
      *
      * @param plan the plan
      * @return a setup with a thermometer that was not checked, in a place nobody vouches for
+     * @throws PlanningException if the plan has more than one stage of heat: what comes after the reading decides there as well
      */
     public static LiveSetup of(Plan plan) {
         Request request = plan.request();
+        requireOneHeat(request);
         Plan.CookPlan cook = plan.cooking();
         boolean ahead = plan.salting().treatment().isSoak() || plan.salting().treatment() == Request.Treatment.DRY_SALT;
         return new LiveSetup(
@@ -64,6 +68,22 @@ public record LiveSetup(
                 Placement.unknown(),
                 OptionalDouble.empty(),
                 Planner.rule(request).salted());
+    }
+
+    /**
+     * Requires that a request can be followed.
+     *
+     * @param request the request
+     * @throws PlanningException if it has more than one stage of heat: what comes after the reading decides there as well
+     */
+    public static void requireOneHeat(Request request) {
+        CookSequence sequence = request.cook().sequence();
+        if (!sequence.isAlone()) {
+            throw new PlanningException(
+                    sequence.before().isEmpty() ? "after" : "before",
+                    "a cook of several stages cannot be followed yet, only one that goes from one heat to the rest; follow the"
+                            + " clock of the plan, or leave the other stages out of the file.");
+        }
     }
 
     private static MeatModel salted(MeatModel meat, double salt) {

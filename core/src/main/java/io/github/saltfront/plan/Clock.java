@@ -1,6 +1,7 @@
 package io.github.saltfront.plan;
 
 import io.github.saltfront.catalog.Appliance;
+import io.github.saltfront.units.QuantityFormat;
 import io.github.saltfront.units.Temperature;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
@@ -18,7 +19,8 @@ final class Clock {
     /** Time from the first step to serving [s]. */
     static double wholeTime(Request request, Plan.SaltPlan salting, double cookTimeHigh, CookStages stages) {
         double cook = Math.ceil(cookTimeHigh / 60) * 60;
-        return beforeCook(request, salting) + cook + stages.rest();
+        CookSequence sequence = request.cook().sequence();
+        return beforeCook(request, salting) + sequence.timeBefore() + cook + sequence.timeAfter() + stages.rest();
     }
 
     private static double beforeCook(Request request, Plan.SaltPlan salting) {
@@ -26,38 +28,60 @@ final class Clock {
         return Math.max(before, preheat(request));
     }
 
+    /** Time in which what comes first gets hot [s]. */
     private static double preheat(Request request) {
-        return request.cook().appliance().medium() == Appliance.Medium.AIR ? PREHEAT : PREHEAT / 2;
+        return preheat(request.cook().sequence().first(request.cook()).appliance());
+    }
+
+    private static double preheat(Appliance appliance) {
+        return appliance.medium() == Appliance.Medium.AIR ? PREHEAT : PREHEAT / 2;
     }
 
     static List<Plan.Step> steps(Request request, Plan.SaltPlan salting, Plan.CookPlan cooking, CookStages stages) {
-        double cook = Math.ceil(cooking.timeToPull().high() / 60) * 60;
-        double rest = stages.rest();
-        boolean salted = salting.time() > 0;
-        double before = salted ? salting.time() + DRYING : 0;
-        double preheat = preheat(request);
+        CookSequence sequence = request.cook().sequence();
+        double cook = Math.ceil(cooking.timeToPull().high() / 60) * 60 + sequence.timeBefore();
+        double rest = stages.rest() + sequence.timeAfter();
         double wholeBeforeCook = beforeCook(request, salting);
-        ZonedDateTime start;
-        if (request.timing().serve().isPresent()) {
-            ZonedDateTime serve = request.timing().serve().get();
-            start = serve.minusSeconds((long) (wholeBeforeCook + cook + rest));
-            if (start.isBefore(request.timing().now())) {
-                ZonedDateTime possible = request.timing().now().plusSeconds((long) (wholeBeforeCook + cook + rest));
-                throw new PlanningException(
-                        "serve",
-                        "the time to serve is too soon for this plan. Possible instead: serve "
-                                + possible.plusMinutes(1)
-                                        .withSecond(0)
-                                        .withNano(0)
-                                        .toLocalDateTime() + " or later.");
-            }
-        } else {
-            start = request.timing().now();
-        }
+        ZonedDateTime start = start(request, wholeBeforeCook + cook + rest);
         ZonedDateTime cookStart = start.plusSeconds((long) wholeBeforeCook);
+        List<Plan.Step> steps = saltSteps(salting, cookStart);
+        steps.add(preheating(sequence.first(request.cook()), cookStart));
+        steps.add(new Plan.Step(cookStart, Plan.StepKind.COOK, cookWords(request), true));
+        steps.addAll(stepsBefore(request, cookStart));
+        ZonedDateTime earliest = cookStart.plusSeconds(
+                (long) (sequence.timeBefore() + cooking.timeToPull().low()));
+        steps.add(new Plan.Step(earliest, Plan.StepKind.WATCH, watchWords(request, cooking, stages), false));
+        ZonedDateTime out = cookStart.plusSeconds((long) cook);
+        steps.addAll(stepsAfter(request, earliest, out));
+        ZonedDateTime resting = out.plusSeconds((long) sequence.timeAfter());
+        String restWords = "By now it should be out, resting " + sequence.rest().words() + ".";
+        steps.add(new Plan.Step(resting, Plan.StepKind.REST, restWords, false));
+        steps.add(new Plan.Step(cookStart.plusSeconds((long) (cook + rest)), Plan.StepKind.SERVE, "Serve.", true));
+        steps.sort(Comparator.comparing(Plan.Step::time));
+        return List.copyOf(steps);
+    }
+
+    /** When to begin: so that it is ready when it is to be served, or now. */
+    private static ZonedDateTime start(Request request, double whole) {
+        ZonedDateTime now = request.timing().now();
+        if (request.timing().serve().isEmpty()) {
+            return now;
+        }
+        ZonedDateTime start = request.timing().serve().get().minusSeconds((long) whole);
+        if (start.isBefore(now)) {
+            ZonedDateTime possible = now.plusSeconds((long) whole);
+            throw new PlanningException(
+                    "serve",
+                    "the time to serve is too soon for this plan. Possible instead: serve "
+                            + possible.plusMinutes(1).withSecond(0).withNano(0).toLocalDateTime() + " or later.");
+        }
+        return start;
+    }
+
+    private static List<Plan.Step> saltSteps(Plan.SaltPlan salting, ZonedDateTime cookStart) {
         List<Plan.Step> steps = new ArrayList<>();
-        if (salted) {
-            ZonedDateTime saltStart = cookStart.minusSeconds((long) before);
+        if (salting.time() > 0) {
+            ZonedDateTime saltStart = cookStart.minusSeconds((long) (salting.time() + DRYING));
             steps.add(new Plan.Step(saltStart, Plan.StepKind.SALT, saltWords(salting), true));
             steps.add(new Plan.Step(
                     cookStart.minusSeconds((long) DRYING), Plan.StepKind.PAT_DRY, dryWords(salting), true));
@@ -65,37 +89,87 @@ final class Clock {
         if (salting.treatment() == Request.Treatment.SURFACE_SALT || salting.finish() > 0) {
             steps.add(new Plan.Step(cookStart.minusMinutes(2), Plan.StepKind.SALT_OUTSIDE, "Salt the outside.", true));
         }
-        steps.add(new Plan.Step(
-                cookStart.minusSeconds((long) preheat),
+        return steps;
+    }
+
+    private static Plan.Step preheating(CookSequence.Step step, ZonedDateTime use) {
+        return new Plan.Step(
+                use.minusSeconds((long) preheat(step.appliance())),
                 Plan.StepKind.PREHEAT,
                 String.format(
                         Locale.ROOT,
                         "Heat the %s to %.0f °C.",
-                        request.cook().appliance().name().toLowerCase(Locale.ROOT),
-                        Temperature.toCelsius(request.cook().setting())),
-                true));
-        steps.add(
-                new Plan.Step(cookStart, Plan.StepKind.COOK, "Start cooking, thermometer in the thickest part.", true));
-        ZonedDateTime earliest =
-                cookStart.plusSeconds((long) cooking.timeToPull().low());
-        steps.add(new Plan.Step(
-                earliest,
-                Plan.StepKind.WATCH,
-                stages.isBath()
-                        ? "From now on it may be done."
-                        : String.format(
-                                Locale.ROOT,
-                                "From now on it may show %.1f °C: watch it, and take it out then.",
-                                Temperature.toCelsius(cooking.pullTemperature())),
-                false));
-        steps.add(new Plan.Step(
-                cookStart.plusSeconds((long) cook),
-                Plan.StepKind.REST,
-                "By now it should be out, resting uncovered.",
-                false));
-        steps.add(new Plan.Step(cookStart.plusSeconds((long) (cook + rest)), Plan.StepKind.SERVE, "Serve.", true));
-        steps.sort(Comparator.comparing(Plan.Step::time));
-        return List.copyOf(steps);
+                        step.appliance().name().toLowerCase(Locale.ROOT),
+                        Temperature.toCelsius(step.setting())),
+                true);
+    }
+
+    private static String cookWords(Request request) {
+        List<CookSequence.Step> before = request.cook().sequence().before();
+        return before.isEmpty()
+                ? "Start cooking, thermometer in the thickest part."
+                : "Start cooking: " + stepWords(before.get(0));
+    }
+
+    private static String watchWords(Request request, Plan.CookPlan cooking, CookStages stages) {
+        String then = request.cook().sequence().after().isEmpty() ? "take it out" : "go on to what comes next";
+        return stages.isBath()
+                ? "From now on it may be done."
+                : String.format(
+                        Locale.ROOT,
+                        "From now on it may show %.1f °C: watch it, and %s then.",
+                        Temperature.toCelsius(cooking.pullTemperature()),
+                        then);
+    }
+
+    /** What comes before the stage that the thermometer ends, and that stage itself. */
+    private static List<Plan.Step> stepsBefore(Request request, ZonedDateTime start) {
+        List<CookSequence.Step> before = request.cook().sequence().before();
+        List<Plan.Step> steps = new ArrayList<>();
+        ZonedDateTime at = start;
+        for (int i = 0; i < before.size(); i++) {
+            at = at.plusSeconds((long) before.get(i).time());
+            boolean last = i == before.size() - 1;
+            CookSequence.Step next = last ? request.cook().sequence().main(request.cook()) : before.get(i + 1);
+            if (!before.get(i).isSameHeat(next)) {
+                steps.add(preheating(next, at));
+            }
+            String words = last
+                    ? String.format(
+                            Locale.ROOT,
+                            "On to the next: %s at %.0f °C, thermometer in the thickest part.",
+                            next.appliance().name(),
+                            Temperature.toCelsius(next.setting()))
+                    : "On to the next: " + stepWords(next);
+            steps.add(new Plan.Step(at, Plan.StepKind.NEXT, words, true));
+        }
+        return steps;
+    }
+
+    private static List<Plan.Step> stepsAfter(Request request, ZonedDateTime earliest, ZonedDateTime out) {
+        List<Plan.Step> steps = new ArrayList<>();
+        CookSequence.Step last = request.cook().sequence().main(request.cook());
+        ZonedDateTime at = out;
+        for (CookSequence.Step step : request.cook().sequence().after()) {
+            boolean first = at.equals(out);
+            if (!last.isSameHeat(step)) {
+                steps.add(preheating(step, first ? earliest : at));
+            }
+            String words = first ? "As soon as it shows that, at the latest now: " : "On to the next: ";
+            steps.add(new Plan.Step(at, Plan.StepKind.NEXT, words + stepWords(step), true));
+            at = at.plusSeconds((long) step.time());
+            last = step;
+        }
+        return steps;
+    }
+
+    private static String stepWords(CookSequence.Step step) {
+        return String.format(
+                Locale.ROOT,
+                "%s at %.0f °C for %s.",
+                step.appliance().name(),
+                Temperature.toCelsius(step.setting()),
+                QuantityFormat.time(step.time()));
     }
 
     private static String saltWords(Plan.SaltPlan salting) {

@@ -5,14 +5,23 @@ import io.github.saltfront.catalog.Catalog;
 import io.github.saltfront.matter.StandardAtmosphere;
 import io.github.saltfront.quality.Band;
 import io.github.saltfront.safety.SafetyRule;
+import io.github.saltfront.shape.Shape;
 import io.github.saltfront.transport.SaltExchange;
 import io.github.saltfront.transport.Stage;
 import io.github.saltfront.transport.StopRule;
+import java.util.ArrayList;
+import java.util.List;
 
 /** The stages from the refrigerator to the plate: heat until the thermometer shows the pull temperature, then rest. */
 public final class CookStages {
     /** Kind of the heating stage. */
     public static final String HEAT = "heat";
+
+    /** Kind of a stage of given time before the one that the thermometer ends. */
+    static final String BEFORE = "heat-before";
+
+    /** Kind of a stage of given time between that and the rest. */
+    static final String AFTER = "heat-after";
 
     /** Kind of the resting stage. */
     public static final String REST = "rest";
@@ -25,7 +34,12 @@ public final class CookStages {
 
     private static final double MINUTE = 60;
 
+    /** Density of raw meat, for the surface of the load [kg/m3]. */
+    private static final double DENSITY = 1055;
+
     private final Request request;
+    private final double pressure;
+    private final boolean skin;
     private final CookingMedium medium;
     private final CookingMedium restMedium;
     private final double rest;
@@ -38,13 +52,15 @@ public final class CookStages {
      */
     public CookStages(Request request, SafetyRule rule) {
         this.request = request;
-        double pressure = StandardAtmosphere.pressure(request.cook().altitude());
-        boolean skin = request.food().meat().hasSkin();
-        medium = new CookingMedium(request.cook().appliance(), request.cook().setting(), pressure, skin);
-        Appliance bench = Catalog.load().appliances().get("rest-bare");
+        pressure = StandardAtmosphere.pressure(request.cook().altitude());
+        skin = request.food().meat().hasSkin();
+        medium = mediumAt(request.cook().setting());
+        CookSequence.Rest resting = request.cook().sequence().rest();
+        Appliance bench = Catalog.load().appliances().get(resting.applianceId());
         restMedium = new CookingMedium(bench, bench.temperature().typical(), pressure, skin);
         rest = Math.max(
-                restByMass(request.food().pieceMass()), rule.consumerMinimum().rest());
+                resting.time().orElse(restByMass(request.food().pieceMass())),
+                rule.consumerMinimum().rest());
     }
 
     /** Usual rest: small pieces 5 min, roasts 15 min, birds 20 min (USDA-SR28 study notes, common practice). */
@@ -53,6 +69,57 @@ public final class CookStages {
             return 5 * MINUTE;
         }
         return pieceMass < 1.5 ? 10 * MINUTE : pieceMass < 4 ? 15 * MINUTE : 20 * MINUTE;
+    }
+
+    private CookingMedium medium(Appliance appliance, double setting, double turnInterval, double warmUp) {
+        Shape shape = request.food().shape();
+        boolean round = !(shape instanceof Shape.Slab || shape instanceof Shape.Box);
+        double volume = request.food().mass() / DENSITY;
+        return new CookingMedium(
+                appliance,
+                setting,
+                pressure,
+                skin,
+                new CookingMedium.Use(turnInterval, warmUp, Math.min(50, volume * shape.surfaceToVolume()), round));
+    }
+
+    /**
+     * Returns the medium of the stage that the thermometer ends, at a setting.
+     *
+     * @param setting the setting [K]
+     * @return the medium, used as the request says
+     */
+    public CookingMedium mediumAt(double setting) {
+        CookSequence sequence = request.cook().sequence();
+        return medium(request.cook().appliance(), setting, sequence.turnInterval(), sequence.warmUp());
+    }
+
+    private DayEnsemble.StageFor stage(String kind, CookSequence.Step step, SaltExchange salt) {
+        CookingMedium used = medium(step.appliance(), step.setting(), step.turnInterval(), 0);
+        return draw -> new Stage(kind, used.faces(draw, false), salt, step.time(), StopRule.NEVER);
+    }
+
+    /** All stages from the first heat to the plate; salt on the surface goes on before the first. */
+    List<DayEnsemble.StageFor> through(double pullTemperature, SaltExchange salt) {
+        CookSequence sequence = request.cook().sequence();
+        List<DayEnsemble.StageFor> stages = new ArrayList<>();
+        SaltExchange next = salt;
+        for (CookSequence.Step step : sequence.before()) {
+            stages.add(stage(BEFORE, step, next));
+            next = SaltExchange.KEEP;
+        }
+        stages.add(heat(pullTemperature, next));
+        for (CookSequence.Step step : sequence.after()) {
+            stages.add(stage(AFTER, step, SaltExchange.KEEP));
+        }
+        stages.add(restStage());
+        return stages;
+    }
+
+    /** Time from the first heat to the plate without the stage that the thermometer ends [s]. */
+    double fixedTime() {
+        CookSequence sequence = request.cook().sequence();
+        return sequence.timeBefore() + sequence.timeAfter() + rest;
     }
 
     /** Returns the rest before serving [s]. */

@@ -8,6 +8,7 @@ import io.github.saltfront.shape.Shape;
 import io.github.saltfront.transport.FaceCondition;
 import io.github.saltfront.transport.HeatProperties;
 import io.github.saltfront.transport.InitialState;
+import io.github.saltfront.transport.LayerFold;
 import io.github.saltfront.transport.LayerSolver;
 import io.github.saltfront.transport.MeatHeat;
 import io.github.saltfront.transport.Member;
@@ -230,48 +231,58 @@ public final class DayEnsemble {
                 + draw.normal(Uncertainty.WETNESS);
     }
 
+    /** Two faces are computed only while they meet different things, and then to the end of the rest. */
     private void runBlock(List<Integer> part, DayFor days, List<? extends DayRecorder> recorders) {
         List<List<Stage>> perMember = part.stream().map(days::stages).toList();
-        boolean twoFaced = perMember.stream().flatMap(List::stream).anyMatch(s -> !s.isSymmetric());
-        List<Member> members =
-                part.stream().map(i -> member(draws.get(i), twoFaced)).toList();
-        LayerSolver solver = new LayerSolver(grid(twoFaced), members, settings);
-        List<StageInput> before = List.of();
+        boolean folds = perMember.stream().flatMap(List::stream).anyMatch(s -> !s.isSymmetric());
+        LayerGrid grid = grid(folds ? layers / 2 : layers);
+        List<Member> round = members(part, false);
+        List<Member> flat = folds ? members(part, true) : List.of();
+        boolean changing = settings.denaturation() instanceof KajitaniJuice;
+        LayerSolver solver = new LayerSolver(grid, round, settings);
         for (int stage = 0; stage < perMember.get(0).size(); stage++) {
+            boolean wasFlat = solver.grid().isTwoFaced();
+            boolean isFlat = isFlat(perMember, stage, wasFlat);
+            if (isFlat && !wasFlat) {
+                solver = LayerFold.unfolded(solver, flat, settings);
+            } else if (wasFlat && !isFlat) {
+                solver = LayerFold.folded(solver, grid, round, settings);
+            }
             List<StageInput> inputs = new ArrayList<>();
             double biot = biot(perMember.get(0).get(stage));
             for (int i = 0; i < part.size(); i++) {
                 Stage own = perMember.get(i).get(stage);
-                List<SaltSource> sources = before.isEmpty()
-                        ? List.of(SaltSource.NONE, SaltSource.NONE)
-                        : before.get(i).sources();
-                inputs.add(input(own, solver, i, sources));
-                if (!twoFaced) {
+                inputs.add(input(own, solver, i));
+                if (!isFlat) {
                     solver.setConductanceFactor(i, shape.conductanceFactor(biot));
                 }
                 recorders.get(part.get(i)).beginStage(own.kind());
             }
-            before = inputs;
             solver.run(
                     inputs,
                     (s, member, start, end) -> recorders.get(part.get(member)).step(s, member, start, end));
-            boolean changing = settings.denaturation() instanceof KajitaniJuice;
             for (int i = 0; i < part.size(); i++) {
-                StageQuality quality = StageQuality.of(solver, i, members.get(i).extent(), changing);
+                double extent = (isFlat ? flat : round).get(i).extent();
+                StageQuality quality = StageQuality.of(solver, i, extent, changing);
                 recorders.get(part.get(i)).endStage(solver, i, quality);
             }
         }
     }
 
-    private LayerGrid grid(boolean twoFaced) {
-        double extent = shape.halfThickness();
-        double even = 1.0 / layers;
-        if (twoFaced) {
-            double outer = Math.min(even, Math.max(even / 8, OUTER_LAYER / (2 * extent)));
-            return LayerGrid.twoFaced(layers, outer);
-        }
-        double outer = Math.min(even, Math.max(even / 8, OUTER_LAYER / extent));
-        return LayerGrid.symmetric(shape.exponent(), layers, outer);
+    private static boolean isFlat(List<List<Stage>> perMember, int stage, boolean wasFlat) {
+        boolean rests = perMember.get(0).get(stage).kind().equals(CookStages.REST);
+        return wasFlat && rests
+                || perMember.stream().anyMatch(day -> !day.get(stage).isSymmetric());
+    }
+
+    private List<Member> members(List<Integer> part, boolean twoFaced) {
+        return part.stream().map(i -> member(draws.get(i), twoFaced)).toList();
+    }
+
+    private LayerGrid grid(int used) {
+        double even = 1.0 / used;
+        double outer = Math.min(even, Math.max(even / 8, OUTER_LAYER / shape.halfThickness()));
+        return LayerGrid.symmetric(shape.exponent(), used, outer);
     }
 
     /**
@@ -309,7 +320,7 @@ public final class DayEnsemble {
                 Math.max(0, draw.linear(Uncertainty.JUICE, meat.juiceFactor())));
     }
 
-    private static StageInput input(Stage stage, LayerSolver solver, int member, List<SaltSource> before) {
+    private static StageInput input(Stage stage, LayerSolver solver, int member) {
         boolean twoFaced = solver.grid().isTwoFaced();
         List<FaceCondition> faces = stage.faces();
         if (twoFaced && faces.size() == 1) {
@@ -320,7 +331,8 @@ public final class DayEnsemble {
         double meatPerArea = solver.massPerArea(member) / faces.size();
         List<SaltSource> sources = new ArrayList<>();
         for (int face = 0; face < faces.size(); face++) {
-            sources.add(stage.salt().perFace(meatPerArea, before.get(face), solver.reservoirStrength(face, member)));
+            SaltSource before = solver.source(face, member);
+            sources.add(stage.salt().perFace(meatPerArea, before, solver.reservoirStrength(face, member)));
         }
         return new StageInput(faces, sources, stage.duration(), stage.stop());
     }

@@ -13,6 +13,7 @@ public final class Effort {
             Plan.StepKind.SALT_OUTSIDE, 2.0,
             Plan.StepKind.PREHEAT, 1.0,
             Plan.StepKind.COOK, 3.0,
+            Plan.StepKind.NEXT, 4.0,
             Plan.StepKind.WATCH, 5.0,
             Plan.StepKind.REST, 2.0,
             Plan.StepKind.SERVE, 5.0));
@@ -29,7 +30,7 @@ public final class Effort {
      */
     public static double minutes(Plan.StepKind kind, Request.Treatment treatment, int pieces) {
         double handling = switch (kind) {
-            case SALT, PAT_DRY, SALT_OUTSIDE, COOK -> PER_PIECE * pieces;
+            case SALT, PAT_DRY, SALT_OUTSIDE, COOK, NEXT -> PER_PIECE * pieces;
             default -> 0;
         };
         double bath = kind == Plan.StepKind.SALT && treatment.isSoak() ? MIXING_A_BATH : 0;
@@ -37,9 +38,13 @@ public final class Effort {
     }
 
     /** Minutes of work of a whole way. */
-    static double of(Plan.SaltPlan salting, int pieces) {
-        double sum = 0;
+    static double of(Plan.SaltPlan salting, CookSequence sequence, int pieces) {
+        double next = minutes(Plan.StepKind.NEXT, salting.treatment(), pieces);
+        double sum = next * (sequence.before().size() + sequence.after().size());
         for (Plan.StepKind kind : Plan.StepKind.values()) {
+            if (kind == Plan.StepKind.NEXT) {
+                continue;
+            }
             boolean ahead = kind == Plan.StepKind.SALT || kind == Plan.StepKind.PAT_DRY;
             boolean outside = salting.treatment() == Request.Treatment.SURFACE_SALT || salting.finish() > 0;
             boolean happens = ahead ? salting.time() > 0 : kind != Plan.StepKind.SALT_OUTSIDE || outside;

@@ -20,7 +20,8 @@ import java.util.List;
  * closer where something happens: every stage has about as many. Temperatures in K, salt per wet mass in kg/kg.
  *
  * <p>The piece is computed in layers; times of the heat are stretched, and its kill lowered, by what the plan's check in three
- * dimensions found, so that the picture and the plan tell the same time. Immutable; arrays are copied out.
+ * dimensions found, so that the picture and the plan tell the same time. Where one face is heated at a time the picture is that
+ * of a slab all day, stretched to the plan's time. Immutable; arrays are copied out.
  */
 public final class Fronts {
     /** Samples kept of a stage, at most. */
@@ -36,10 +37,13 @@ public final class Fronts {
     private final int[] kept;
     private final SolidCheck.Correction correction;
 
+    /** Factor on the time in the stage that the thermometer ends, so that it is the plan's [-]. */
+    private final double timeFactor;
+
     /**
      * A stage of the day.
      *
-     * @param kind its kind: {@code soak}, {@code dry-salt}, {@code heat} or {@code rest}
+     * @param kind its kind: {@code soak}, {@code dry-salt}, {@code heat-before}, {@code heat}, {@code heat-after} or {@code rest}
      * @param start its start since the start of the day [s]
      * @param end its end [s]
      * @param clock its start on the clock of the plan
@@ -50,6 +54,7 @@ public final class Fronts {
         this.plan = plan;
         this.history = history;
         correction = plan.cooking().check().map(SolidCheck::correction).orElse(SolidCheck.Correction.NONE);
+        timeFactor = isTwoFaced() ? plan.cooking().timeToPull().median() / heatTime(history) : correction.timeFactor();
         kept = thinned(history);
         spans = placed();
     }
@@ -89,6 +94,13 @@ public final class Fronts {
         return new Fronts(plan, history);
     }
 
+    private static double heatTime(History history) {
+        return history.stages().stream()
+                .filter(stage -> stage.kind().equals(CookStages.HEAT))
+                .mapToDouble(stage -> stage.end() - stage.start())
+                .sum();
+    }
+
     private static int[] thinned(History history) {
         List<Integer> indices = new ArrayList<>();
         double[] times = history.series(Series.TIME);
@@ -119,11 +131,13 @@ public final class Fronts {
         List<Span> result = new ArrayList<>();
         ZonedDateTime cookStart = clockOf(Plan.StepKind.COOK);
         double heatStart = 0;
+        boolean first = true;
         for (StageRecord stage : history.stages()) {
             boolean before =
                     stage.kind().equals(SaltStages.SOAK) || stage.kind().equals(SaltStages.DRY_SALT);
             double start = corrected(stage.start());
-            heatStart = stage.kind().equals(CookStages.HEAT) ? start : heatStart;
+            heatStart = first && !before ? start : heatStart;
+            first &= before;
             ZonedDateTime clock =
                     before ? clockOf(Plan.StepKind.SALT) : cookStart.plusSeconds(Math.round(start - heatStart));
             result.add(new Span(stage.kind(), start, corrected(stage.end()), clock));
@@ -145,7 +159,7 @@ public final class Fronts {
         for (StageRecord stage : history.stages()) {
             if (stage.kind().equals(CookStages.HEAT)) {
                 double heated = Math.max(0, Math.min(time, stage.end()) - stage.start());
-                result += (correction.timeFactor() - 1) * heated;
+                result += (timeFactor - 1) * heated;
             }
         }
         return result;

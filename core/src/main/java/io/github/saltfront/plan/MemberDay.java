@@ -5,6 +5,7 @@ import io.github.saltfront.transport.LayerSolver;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /** What became of one member of an ensemble: the ends of its stages and the histories of core and surface temperature. */
 public final class MemberDay implements DayEnsemble.DayRecorder {
@@ -65,7 +66,9 @@ public final class MemberDay implements DayEnsemble.DayRecorder {
     }
 
     private static double[] state(LayerSolver solver, int member, double time, double theta) {
-        return new double[] {time, solver.coreTemperature(member, theta), solver.faceTemperature(0, member, theta)};
+        double face = solver.faceTemperature(0, member, theta);
+        double outside = Math.max(face, solver.outsideOfLastFace());
+        return new double[] {time, solver.coreTemperature(member, theta), face, outside};
     }
 
     @Override
@@ -128,6 +131,31 @@ public final class MemberDay implements DayEnsemble.DayRecorder {
      */
     public TemperatureHistory surfaceHistory(double from) {
         return history(from, 2);
+    }
+
+    /**
+     * Returns the temperature of the outside of the first face from a time on: that of the crust where there is one.
+     *
+     * @param from time since the start of the day [s]
+     * @return the history
+     */
+    TemperatureHistory outsideHistory(double from) {
+        return history(from, 3);
+    }
+
+    /** Returns when the first stage of heat begins [s]. */
+    double heatStart() {
+        return ends.stream()
+                .filter(e -> e.kind().equals(CookStages.BEFORE) || e.kind().equals(CookStages.HEAT))
+                .mapToDouble(StageEnd::start)
+                .min()
+                .orElseThrow(() -> new IllegalArgumentException("there was no heat in this day."));
+    }
+
+    /** Returns the end of the last stage before any heat, if there was one: what salting left. */
+    Optional<StageEnd> beforeHeat() {
+        double heat = heatStart();
+        return ends.stream().filter(end -> end.end() <= heat).reduce((a, b) -> b);
     }
 
     private TemperatureHistory history(double from, int column) {

@@ -89,6 +89,32 @@ public final class PieceShape {
         return new Shape.Ellipsoid(Math.max(thickness, area / width), width, thickness);
     }
 
+    /** How pieces lie. */
+    public enum Arrangement {
+        /** With room around each. */
+        APART,
+        /** Side by side, touching: heat comes through their faces alone. */
+        TOUCHING,
+        /** In two layers: as thick as both. */
+        STACKED
+    }
+
+    /**
+     * Returns the shape that heat sees in a piece among others.
+     *
+     * @param shape shape of one piece
+     * @param arrangement how the pieces lie
+     * @return the shape: the piece itself, a slab of its thickness, or a slab of twice its thickness
+     */
+    public static Shape among(Shape shape, Arrangement arrangement) {
+        double thickness = 2 * shape.halfThickness();
+        return switch (arrangement) {
+            case APART -> shape;
+            case TOUCHING -> new Shape.Slab(thickness);
+            case STACKED -> new Shape.Slab(2 * thickness);
+        };
+    }
+
     /**
      * Returns a square box of a mass and thickness, or a slab if it would be higher than wide.
      *

@@ -184,6 +184,7 @@ public record Plan(
      * @param evaporated evaporated water per raw mass [kg/kg]
      * @param servingSodium sodium of a cooked serving of {@link BrineSheet#SERVING} [kg]
      * @param juiceSalt salt of the juice that drips, as it runs [kg/kg]; empty if next to none does
+     * @param quality crust, skin and tenderness
      */
     public record Result(
             Interval rawMeanSalt,
@@ -194,7 +195,8 @@ public record Plan(
             Interval massLoss,
             Interval evaporated,
             Interval servingSodium,
-            Optional<Interval> juiceSalt) {}
+            Optional<Interval> juiceSalt,
+            PlateQuality quality) {}
 
     /** What a step of the clock is about. */
     public enum StepKind {
@@ -208,6 +210,8 @@ public record Plan(
         PREHEAT,
         /** The meat goes into the heat. */
         COOK,
+        /** The meat goes on to the next appliance of a sequence. */
+        NEXT,
         /** From now on it may be done. */
         WATCH,
         /** By now it should be out. */

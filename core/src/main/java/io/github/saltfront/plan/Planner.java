@@ -1,5 +1,6 @@
 package io.github.saltfront.plan;
 
+import io.github.saltfront.catalog.Appliance;
 import io.github.saltfront.quality.JuiceLoss;
 import io.github.saltfront.quality.KajitaniJuice;
 import io.github.saltfront.safety.Caution;
@@ -113,7 +114,7 @@ public final class Planner {
         double cookAndRest = 0;
         if (request.timing().serve().isPresent()) {
             CookStages stages = new CookStages(request, planner.rule);
-            cookAndRest = planner.searchPull(stages).cookTimeHigh() + stages.rest();
+            cookAndRest = planner.searchPull(stages).cookTimeHigh() + stages.fixedTime();
         }
         return new SaltChooser(request, executor, seed, cookAndRest).choose();
     }
@@ -147,7 +148,7 @@ public final class Planner {
     private Plan plan() {
         CookStages stages = new CookStages(request, rule);
         PullSearch.Found found = searchPull(stages);
-        SaltChooser chooser = new SaltChooser(request, executor, seed, found.cookTimeHigh() + stages.rest());
+        SaltChooser chooser = new SaltChooser(request, executor, seed, found.cookTimeHigh() + stages.fixedTime());
         Plan.SaltPlan salting = chooser.choose();
 
         List<Draw> draws = Draw.ensemble(MEMBERS, seed);
@@ -215,7 +216,7 @@ public final class Planner {
         return new Plan.CookPlan(
                 pull,
                 found.wished(),
-                found.reasons(pull),
+                found.reasons(pull, !request.cook().sequence().after().isEmpty()),
                 Interval.of(time),
                 peaks,
                 Interval.of(timeToPeak),
@@ -260,18 +261,20 @@ public final class Planner {
         double[] evaporated = new double[n];
         double[] juice = new double[n];
         for (int i = 0; i < n; i++) {
-            List<MemberDay.StageEnd> ends = days.get(i).ends();
-            MemberDay.StageEnd before = ends.get(Math.max(0, ends.size() - 3));
-            MemberDay.StageEnd served = ends.get(ends.size() - 1);
-            boolean salted = ends.size() > 2;
-            raw[i] = salted ? before.meanSalt() : request.food().meat().nativeSalt();
+            MemberDay day = days.get(i);
+            MemberDay.StageEnd served = day.end(CookStages.REST);
+            Optional<MemberDay.StageEnd> salted = day.beforeHeat();
+            double gained = salted.map(MemberDay.StageEnd::massLoss).orElse(0.0);
+            raw[i] = salted.map(MemberDay.StageEnd::meanSalt)
+                    .orElse(request.food().meat().nativeSalt());
             mean[i] = served.meanSalt();
             outer[i] = served.outerSalt();
             core[i] = served.coreSalt();
-            gain[i] = salted ? -before.massLoss() : 0;
+            gain[i] = 0 - gained;
             loss[i] = served.massLoss();
             evaporated[i] = served.evaporated();
-            juice[i] = juiceSalt(salted ? before.massLoss() : 0, salted ? before.evaporated() : 0, raw[i], served);
+            double dried = salted.map(MemberDay.StageEnd::evaporated).orElse(0.0);
+            juice[i] = juiceSalt(gained, dried, raw[i], served);
         }
         return new Plan.Result(
                 Interval.of(raw),
@@ -284,7 +287,8 @@ public final class Planner {
                 Interval.of(Arrays.stream(mean)
                         .map(salt -> Sodium.of(salt) * BrineSheet.SERVING)
                         .toArray()),
-                Arrays.stream(juice).allMatch(Double::isFinite) ? Optional.of(Interval.of(juice)) : Optional.empty());
+                Arrays.stream(juice).allMatch(Double::isFinite) ? Optional.of(Interval.of(juice)) : Optional.empty(),
+                PlateQuality.of(request, days));
     }
 
     /** Salt of what drips between salting and serving; not a number where next to nothing drips. */
@@ -301,6 +305,17 @@ public final class Planner {
                 Math.min(loss.low(), loss.median() - half), loss.median(), Math.max(loss.high(), loss.median() + half));
     }
 
+    private static void addDangers(Appliance appliance, Set<Caution.Situation> situations) {
+        switch (appliance.medium()) {
+            case AIR, RADIANT -> situations.add(Caution.Situation.DRY_HEAT);
+            case OIL -> situations.add(Caution.Situation.HOT_FAT);
+            default -> {}
+        }
+        if (appliance.id().equals("pressure-cooker")) {
+            situations.add(Caution.Situation.PRESSURE);
+        }
+    }
+
     private List<Caution> cautions(Plan.SaltPlan salting, Plan.CookPlan cooking) {
         Set<Caution.Situation> situations = EnumSet.noneOf(Caution.Situation.class);
         if (salting.treatment().isSoak()) {
@@ -309,10 +324,7 @@ public final class Planner {
         if (salting.treatment() != Request.Treatment.NONE) {
             situations.add(Caution.Situation.SALTED);
         }
-        switch (request.cook().appliance().medium()) {
-            case AIR, RADIANT -> situations.add(Caution.Situation.DRY_HEAT);
-            default -> {}
-        }
+        request.cook().appliances().forEach(appliance -> addDangers(appliance, situations));
         if (cooking.warmth().limits().comeUp().stream().anyMatch(LimitCheck::isNear)) {
             situations.add(Caution.Situation.SLOW_COME_UP);
         }

@@ -2,6 +2,7 @@ package io.github.saltfront.plan;
 
 import io.github.saltfront.safety.SafetyRule;
 import io.github.saltfront.safety.TemperatureHistory;
+import io.github.saltfront.transport.SaltExchange;
 import io.github.saltfront.units.Temperature;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -58,11 +59,13 @@ final class PullSearch {
      * @param required what the official rules ask for, in words
      */
     record Found(double pullTemperature, double byWish, double wished, double cookTimeHigh, String required) {
-        List<String> reasons(double pull) {
+        List<String> reasons(double pull, boolean more) {
             List<String> reasons = new ArrayList<>();
             reasons.add(String.format(
                     Locale.ROOT,
-                    "The wished core is %.1f °C; carry-over does the rest after it is out.",
+                    more
+                            ? "The wished core is %.1f °C; what comes next and carry-over do the rest."
+                            : "The wished core is %.1f °C; carry-over does the rest after it is out.",
                     Temperature.toCelsius(wished)));
             if (pull > byWish + 0.25) {
                 reasons.add(String.format(
@@ -196,7 +199,7 @@ final class PullSearch {
     }
 
     private List<MemberDay> run(double pull) {
-        return ensemble.run(List.of(stages.heat(pull), stages.restStage()), executor);
+        return ensemble.run(stages.through(pull, SaltExchange.NONE), executor);
     }
 
     private void requireReached(List<MemberDay> days, double pull) {
@@ -260,7 +263,7 @@ final class PullSearch {
 
     /** Core temperature from the start of the heat on, lowered if the check finds it lower. */
     static TemperatureHistory history(MemberDay day, SolidCheck.Correction correction) {
-        TemperatureHistory core = day.coreHistory(day.end(CookStages.HEAT).start());
+        TemperatureHistory core = day.coreHistory(day.heatStart());
         return correction.safeDifference() < 0 ? core.shifted(correction.safeDifference()) : core;
     }
 }

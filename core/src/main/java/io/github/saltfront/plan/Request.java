@@ -10,6 +10,7 @@ import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * What a cook has and wants, in SI units.
@@ -148,8 +149,30 @@ public record Request(
      * @param appliance appliance
      * @param setting temperature it is set to [K]
      * @param altitude height above the sea [m]
+     * @param sequence what comes before and after, and how the appliance is used
      */
-    public record Cook(Appliance appliance, double setting, double altitude) {}
+    public record Cook(Appliance appliance, double setting, double altitude, CookSequence sequence) {
+        /**
+         * Creates a cook in one appliance, used as usual.
+         *
+         * @param appliance appliance
+         * @param setting temperature it is set to [K]
+         * @param altitude height above the sea [m]
+         */
+        public Cook(Appliance appliance, double setting, double altitude) {
+            this(appliance, setting, altitude, CookSequence.ALONE);
+        }
+
+        /** Returns the appliances of all stages of heat. */
+        public List<Appliance> appliances() {
+            return Stream.of(
+                            sequence.before().stream().map(CookSequence.Step::appliance),
+                            Stream.of(appliance),
+                            sequence.after().stream().map(CookSequence.Step::appliance))
+                    .flatMap(all -> all)
+                    .toList();
+        }
+    }
 
     /**
      * What is liked.

@@ -36,6 +36,10 @@ final class SaltChooser {
     private final List<Plan.Reason> reasons = new ArrayList<>();
 
     SaltChooser(Request request, Executor executor, long seed, double cookAndRest) {
+        this(request, executor, seed, cookAndRest, SoakSearch.MEMBERS);
+    }
+
+    SaltChooser(Request request, Executor executor, long seed, double cookAndRest, int members) {
         this.request = request;
         available = request.timing()
                 .serve()
@@ -53,7 +57,7 @@ final class SaltChooser {
                 : request.taste().rawSalt();
         taste = usual.times(target / usual.typical());
         setting = new BathSetting(request);
-        search = new SoakSearch(request, executor, seed, taste);
+        search = new SoakSearch(request, executor, seed, taste, members);
     }
 
     private static boolean isMoist(Request request) {

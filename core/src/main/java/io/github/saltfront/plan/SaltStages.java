@@ -42,8 +42,7 @@ final class SaltStages {
         List<DayEnsemble.StageFor> day = new ArrayList<>(of(request, salting));
         boolean onSurface = salting.treatment() == Request.Treatment.SURFACE_SALT && salting.salt() > 0;
         double onTop = onSurface ? salting.salt() : salting.finish();
-        day.add(stages.heat(pullTemperature, onTop > 0 ? dose(request, onTop) : SaltExchange.KEEP));
-        day.add(stages.restStage());
+        day.addAll(stages.through(pullTemperature, onTop > 0 ? dose(request, onTop) : SaltExchange.KEEP));
         return day;
     }
 

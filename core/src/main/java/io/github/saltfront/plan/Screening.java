@@ -15,6 +15,12 @@ final class Screening {
     /** Members that ways are tried on. */
     private static final int MEMBERS = 12;
 
+    /** Layers that ways are tried in: a core then errs by about a tenth of a kelvin, and a reading is told in halves. */
+    private static final int LAYERS = 20;
+
+    /** Tolerance of a step [K]. */
+    private static final double TOLERANCE = 0.1;
+
     /** Share of members that may be too salty [-]. */
     private static final double TOO_SALTY_SHARE = SoakSearch.TOO_SALTY_SHARE;
 
@@ -53,7 +59,7 @@ final class Screening {
         this.seed = seed;
         rule = Planner.rule(request);
         settings = SolverSettings.DEFAULT
-                .withTolerances(0.05, 1e-4)
+                .withTolerances(TOLERANCE, 1e-3)
                 .withKinetics(rule.holdTable()::rate, new KajitaniJuice());
         draws = Draw.ensemble(MEMBERS, seed + 3);
     }
@@ -75,7 +81,8 @@ final class Screening {
     Tried<Plan.SaltPlan> salting(Way.Salting salting) {
         Request way = Way.with(request, salting);
         try {
-            Plan.SaltPlan plan = new SaltChooser(unhurried(way), Runnable::run, seed, 0).choose();
+            Plan.SaltPlan plan =
+                    new SaltChooser(unhurried(way), Runnable::run, seed, 0, Planner.SEARCH_MEMBERS).choose();
             boolean asked = plan.treatment() == salting.treatment();
             return asked ? Tried.kept(plan) : Tried.out(PlanSearch.Dropped.BEYOND_THE_KITCHEN);
         } catch (PlanningException e) {
@@ -162,7 +169,7 @@ final class Screening {
                                         / Math.max(
                                                 1e-9, day.end(CookStages.REST).meanSalt()))),
                 median(days, day -> day.end(CookStages.HEAT).surfaceTemperature()),
-                Effort.of(plan, request.food().pieces()),
+                Effort.of(plan, request.cook().sequence(), request.food().pieces()),
                 whole,
                 Sodium.of(mean) * BrineSheet.SERVING,
                 mean,
@@ -175,7 +182,8 @@ final class Screening {
     }
 
     private DayEnsemble ensemble(Request way) {
-        return new DayEnsemble(way.food().meat(), way.food().shape(), way.food().startTemperature(), draws, settings);
+        return new DayEnsemble(
+                way.food().meat(), way.food().shape(), way.food().startTemperature(), draws, settings, LAYERS);
     }
 
     private static double heatTime(MemberDay day) {
@@ -184,8 +192,7 @@ final class Screening {
     }
 
     private static double rawSalt(MemberDay day) {
-        List<MemberDay.StageEnd> ends = day.ends();
-        return ends.size() > 2 ? ends.get(ends.size() - 3).meanSalt() : 0;
+        return day.beforeHeat().map(MemberDay.StageEnd::meanSalt).orElse(0.0);
     }
 
     private static double[] values(List<MemberDay> days, ToDoubleFunction<MemberDay> of) {

@@ -12,7 +12,7 @@ final class SoakSearch {
     static final double LONGEST = BrineSheet.LONGEST;
 
     /** Members that a window is read off. */
-    private static final int MEMBERS = 100;
+    static final int MEMBERS = 100;
 
     /** Share of the ensemble that may be too salty [-]; salt reference, over-salting rule. */
     static final double TOO_SALTY_SHARE = 0.20;
@@ -36,8 +36,11 @@ final class SoakSearch {
     private final Executor executor;
     private final long seed;
     private final Band taste;
+    private final int members;
 
-    SoakSearch(Request request, Executor executor, long seed, Band taste) {
+    /** Searches on a number of members: {@link #MEMBERS} for a plan, fewer to compare ways. */
+    SoakSearch(Request request, Executor executor, long seed, Band taste, int members) {
+        this.members = members;
         this.request = request;
         this.executor = executor;
         this.seed = seed;
@@ -97,7 +100,7 @@ final class SoakSearch {
     }
 
     private List<SaltCurve> run(Bath bath) {
-        return ensemble(MEMBERS, seed).saltCurves(List.of(SaltStages.soak(request, bath, LONGEST)), executor);
+        return ensemble(members, seed).saltCurves(List.of(SaltStages.soak(request, bath, LONGEST)), executor);
     }
 
     private boolean isSure(List<SaltCurve> curves) {

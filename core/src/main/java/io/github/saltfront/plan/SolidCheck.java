@@ -2,9 +2,9 @@ package io.github.saltfront.plan;
 
 import io.github.saltfront.shape.Shape;
 import io.github.saltfront.shape.SolidGrid;
+import io.github.saltfront.transport.SaltExchange;
 import io.github.saltfront.transport.SolidPiece;
 import io.github.saltfront.transport.SolidSimulation;
-import io.github.saltfront.transport.SolidSink;
 import io.github.saltfront.transport.SolidSolver;
 import io.github.saltfront.transport.SolverSettings;
 import io.github.saltfront.transport.Stage;
@@ -70,41 +70,63 @@ public record SolidCheck(
     }
 
     /**
-     * Runs the check.
+     * Returns why a plan was not checked in three dimensions.
      *
-     * @return the check; empty for slabs, to which three dimensions add nothing; where faces differ, since it is not known what
-     *     the sides meet; and for frozen pieces
+     * @param request the request
+     * @return the reason as the end of a sentence; empty if it was checked, and for slabs, to which a check adds nothing
+     */
+    public static Optional<String> whyNot(Request request) {
+        CookStages stages = new CookStages(request, Planner.rule(request));
+        double any = Temperature.fromCelsius(60);
+        return SolidGrid.covers(request.food().shape()) ? obstacle(request, median(stages, any)) : Optional.empty();
+    }
+
+    private static Optional<String> obstacle(Request request, List<Stage> stages) {
+        if (request.food().startTemperature() < Temperature.fromCelsius(0)) {
+            return Optional.of("the piece is frozen at the start");
+        }
+        return stages.stream().allMatch(Stage::isSymmetric)
+                ? Optional.empty()
+                : Optional.of("one face is heated at a time, and what the sides meet then is not known");
+    }
+
+    private static List<Stage> median(CookStages stages, double pull) {
+        return stages.through(pull, SaltExchange.NONE).stream()
+                .map(stage -> stage.stage(Draw.MEDIAN))
+                .toList();
+    }
+
+    /**
+     * Runs the check through all stages of heat and the rest.
+     *
+     * @return the check; empty for slabs and where there is a reason not to, see {@link #whyNot}
      */
     static Optional<SolidCheck> run(Request request, SolverSettings settings, CookStages stages, double pull) {
-        Stage heat = stages.heat(pull).stage(Draw.MEDIAN);
-        Stage rest = stages.restStage().stage(Draw.MEDIAN);
         Shape shape = request.food().shape();
-        boolean ice = request.food().startTemperature() < Temperature.fromCelsius(0);
-        if (!SolidGrid.covers(shape) || ice || !heat.isSymmetric() || !rest.isSymmetric()) {
+        List<Stage> day = median(stages, pull);
+        if (!SolidGrid.covers(shape) || obstacle(request, day).isPresent()) {
             return Optional.empty();
         }
         DayEnsemble median = new DayEnsemble(
                 request.food().meat(), shape, request.food().startTemperature(), List.of(Draw.MEDIAN), settings);
-        MemberDay layers = median.run(List.of(stages.heat(pull), stages.restStage()), Runnable::run)
+        MemberDay layers = median.run(stages.through(pull, SaltExchange.NONE), Runnable::run)
                 .get(0);
         MemberDay.StageEnd heated = layers.end(CookStages.HEAT);
 
         SolidGrid grid = SolidGrid.of(shape, CELLS, 1);
         SolidSolver solver = new SolidSolver(grid, SolidPiece.of(median.member(Draw.MEDIAN, false)), settings);
-        solver.run(SolidSimulation.input(heat, solver), SolidSink.NONE);
-        if (!solver.wasStopped()) {
-            throw new PlanningException(
-                    "appliance",
-                    "at this setting the middle does not get hot enough within "
-                            + Math.round(CookStages.LONGEST_HEAT / 3600)
-                            + " h when the piece is computed in three dimensions; choose a hotter setting or a lower core"
-                            + " temperature.");
+        double time = 0;
+        double[] peak = {Double.NEGATIVE_INFINITY};
+        for (Stage stage : day) {
+            solver.run(SolidSimulation.input(stage, solver), (s, start, end) -> {
+                peak[0] = Math.max(peak[0], Math.max(s.coreTemperature(0.5), s.coreTemperature(1.0)));
+            });
+            if (stage.kind().equals(CookStages.HEAT)) {
+                requireReached(solver);
+                time = solver.stageTime();
+                peak[0] = solver.coreTemperature();
+            }
         }
-        double time = solver.stageTime();
-        double[] peak = {solver.coreTemperature()};
-        solver.run(SolidSimulation.input(rest, solver), (s, start, end) -> {
-            peak[0] = Math.max(peak[0], Math.max(s.coreTemperature(0.5), s.coreTemperature(1.0)));
-        });
         return Optional.of(new SolidCheck(
                 grid.cells(),
                 time,
@@ -114,5 +136,16 @@ public record SolidCheck(
                 solver.leastKill(),
                 layers.end(CookStages.REST).leastKill(),
                 stages.isBath()));
+    }
+
+    private static void requireReached(SolidSolver solver) {
+        if (!solver.wasStopped()) {
+            throw new PlanningException(
+                    "appliance",
+                    "at this setting the middle does not get hot enough within "
+                            + Math.round(CookStages.LONGEST_HEAT / 3600)
+                            + " h when the piece is computed in three dimensions; choose a hotter setting or a lower core"
+                            + " temperature.");
+        }
     }
 }

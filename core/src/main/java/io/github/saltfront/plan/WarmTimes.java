@@ -32,7 +32,7 @@ public record WarmTimes(Interval before, Interval comeUp, Interval hotAfter, Day
                 Interval.of(before),
                 Interval.of(comeUp),
                 Interval.of(times(
-                        days, day -> day.timeAbove(HOT, day.end(CookStages.HEAT).end()))),
+                        days, day -> day.timeAbove(HOT, day.end(CookStages.REST).start()))),
                 limits(days.get(median(before)), days.get(median(comeUp))));
     }
 
@@ -41,7 +41,7 @@ public record WarmTimes(Interval before, Interval comeUp, Interval hotAfter, Day
     }
 
     private static double before(MemberDay day) {
-        double heat = day.end(CookStages.HEAT).start();
+        double heat = day.heatStart();
         TemperatureHistory core = day.coreHistory(0);
         if (heat <= core.time(0)) {
             return 0;
@@ -52,7 +52,7 @@ public record WarmTimes(Interval before, Interval comeUp, Interval hotAfter, Day
     }
 
     private static double comeUp(MemberDay day) {
-        double heat = day.end(CookStages.HEAT).start();
+        double heat = day.heatStart();
         double peak = day.peakTime(heat);
         TemperatureHistory core = day.coreHistory(heat);
         return peak > core.time(0)
@@ -76,7 +76,10 @@ public record WarmTimes(Interval before, Interval comeUp, Interval hotAfter, Day
     }
 
     private static DayLimits limits(MemberDay day) {
-        MemberDay.StageEnd heat = day.end(CookStages.HEAT);
-        return DayLimits.of(day.coreHistory(0), List.of(day.surfaceHistory(0)), heat.start(), heat.end());
+        return DayLimits.of(
+                day.coreHistory(0),
+                List.of(day.surfaceHistory(0)),
+                day.heatStart(),
+                day.end(CookStages.REST).start());
     }
 }

@@ -81,7 +81,8 @@ public record Way(
                 new Request.Cook(
                         request.cook().appliance(),
                         way.setting(),
-                        request.cook().altitude()),
+                        request.cook().altitude(),
+                        request.cook().sequence()),
                 new Request.Taste(
                         taste.rawSalt(),
                         way.core().isPresent() ? way.core() : taste.core(),

@@ -34,6 +34,10 @@ public record Caution(String id, String text, boolean cannotBeSwitchedOff) {
         BRINED,
         /** Slow warming. */
         SLOW_COME_UP,
+        /** It is fried in deep or shallow fat. */
+        HOT_FAT,
+        /** It is cooked under pressure. */
+        PRESSURE,
         /** Cooling and keeping. */
         COOLING,
         /** A food business. */
@@ -81,7 +85,7 @@ public record Caution(String id, String text, boolean cannotBeSwitchedOff) {
             case FISH -> rule.meat() == Meat.FISH;
             case PROFESSIONAL -> rule.kitchen() == Kitchen.PROFESSIONAL;
             case SALTED -> rule.salted() && rule.meat() != Meat.FISH;
-            case DRY_HEAT, BRINED, SLOW_COME_UP, COOLING -> false;
+            case DRY_HEAT, BRINED, SLOW_COME_UP, HOT_FAT, PRESSURE, COOLING -> false;
         };
     }
 }

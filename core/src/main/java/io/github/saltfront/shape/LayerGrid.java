@@ -84,6 +84,25 @@ public final class LayerGrid {
         return new LayerGrid(0, true, edge);
     }
 
+    /**
+     * Returns the slab with two faces whose layers hold the same shares of the mass as those of this symmetric grid, on either
+     * side of the middle: its edges are at 1/2 (1 + r^(m+1)) and 1/2 (1 - r^(m+1)). For a slab, m = 0, they are at the same depths.
+     *
+     * @return the grid, of twice as many cells
+     * @throws IllegalArgumentException if this grid has two faces itself
+     */
+    public LayerGrid unfolded() {
+        Checks.require(!twoFaced, "only a symmetric grid can be unfolded, this one has two faces.");
+        int cells = cells();
+        double[] unfolded = new double[2 * cells + 1];
+        for (int i = 0; i <= cells; i++) {
+            double half = 0.5 * power(edge[i]);
+            unfolded[cells + i] = 0.5 + half;
+            unfolded[cells - i] = 0.5 - half;
+        }
+        return new LayerGrid(0, true, unfolded);
+    }
+
     private static double[] edges(int cells, double outerCell, double extent) {
         Checks.require(cells >= 4, "number of cells must be at least 4, got " + cells + ".");
         double smallest = outerCell / extent;

@@ -32,6 +32,18 @@ final class Balance {
         }
     }
 
+    /** Goes on with the account of the same pieces in another grid, in which a lane has a multiple of the mass per area. */
+    void takeOver(Balance from, double[] factor) {
+        for (int l = 0; l < block.lanes; l++) {
+            startEnthalpy[l] = factor[l] * from.startEnthalpy[l];
+            startSalt[l] = factor[l] * from.startSalt[l];
+            startWater[l] = factor[l] * from.startWater[l];
+            startMass[l] = factor[l] * from.startMass[l];
+            saltIn[l] = factor[l] * from.saltIn[l];
+            waterIn[l] = factor[l] * from.waterIn[l];
+        }
+    }
+
     void beginStage() {
         inStage = true;
         for (int l = 0; l < block.lanes; l++) {

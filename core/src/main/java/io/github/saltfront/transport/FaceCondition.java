@@ -12,6 +12,14 @@ import io.github.saltfront.units.Checks;
  * The logarithm is the Stefan-flow form; the mass coefficient follows from the Chilton-Colburn analogy (Incropera, DeWitt,
  * Fundamentals of Heat and Mass Transfer, chapter 6), Le^(2/3) = 0.88.
  *
+ * <p>Against hot metal or fat, water leaves by boiling instead: while the flux of the medium exceeds what the meat takes up at the
+ * boiling temperature of its surface, the face stays there and the rest of the heat drives vapor off,
+ *
+ * <pre>q = min[ h' (T_m - T_s), what holds T_s = T_b(a_w) ],  m L = h' (T_m - T_b) - q,  1/h' = 1/h + d/k</pre>
+ *
+ * with the thickness d of the crust, which is the water that has boiled out of the meat over what a volume of it holds, and its
+ * conductivity k: a front that recedes behind a dry crust (Farkas, Singh, Rumsey 1996, from memory; Vijayan, Singh 1998).
+ *
  * @param mediumTemperature temperature of air, liquid, plate or wall contact [K]
  * @param coefficient heat transfer coefficient, contact conductance or liquid film [W/(m2.K)], a profile so that a turn can
  *     change it
@@ -19,6 +27,8 @@ import io.github.saltfront.units.Checks;
  * @param wetShare share of the surface that evaporates freely [-], from 0 to 1; 0 in liquids and bags
  * @param vaporPressure vapor pressure of the medium [Pa]
  * @param totalPressure ambient pressure [Pa]
+ * @param boilingTemperature temperature at which free water on the face boils [K]; positive infinity where water leaves by
+ *     evaporation, if at all
  */
 public record FaceCondition(
         TimeProfile mediumTemperature,
@@ -26,7 +36,8 @@ public record FaceCondition(
         double emissivity,
         double wetShare,
         double vaporPressure,
-        double totalPressure) {
+        double totalPressure,
+        double boilingTemperature) {
 
     /** Checks the values. */
     public FaceCondition {
@@ -34,6 +45,53 @@ public record FaceCondition(
         Checks.requireInRange("wet share of the surface", wetShare, 0, 1, "-");
         Checks.requireInRange("ambient pressure", totalPressure, 10_000, 500_000, "Pa");
         Checks.requireInRange("vapor pressure of the medium", vaporPressure, 0, totalPressure, "Pa");
+        Checks.require(
+                boilingTemperature >= 300,
+                "boiling temperature must be at least 300 K, got " + boilingTemperature + " K.");
+        Checks.require(
+                boilingTemperature == Double.POSITIVE_INFINITY || emissivity == 0 && wetShare == 0,
+                "a face that boils has neither radiation nor evaporation of its own.");
+    }
+
+    /**
+     * Creates a face from which water leaves by evaporation, if at all.
+     *
+     * @param mediumTemperature temperature of the medium [K]
+     * @param coefficient heat transfer coefficient [W/(m2.K)]
+     * @param emissivity effective emissivity [-]
+     * @param wetShare share of the surface that evaporates freely [-]
+     * @param vaporPressure vapor pressure of the medium [Pa]
+     * @param totalPressure ambient pressure [Pa]
+     */
+    public FaceCondition(
+            TimeProfile mediumTemperature,
+            TimeProfile coefficient,
+            double emissivity,
+            double wetShare,
+            double vaporPressure,
+            double totalPressure) {
+        this(
+                mediumTemperature,
+                coefficient,
+                emissivity,
+                wetShare,
+                vaporPressure,
+                totalPressure,
+                Double.POSITIVE_INFINITY);
+    }
+
+    /**
+     * Returns contact with metal or fat that may be hotter than water boils.
+     *
+     * @param temperature temperature of plate or fat [K]
+     * @param coefficient contact conductance or heat transfer coefficient [W/(m2.K)]
+     * @param totalPressure ambient pressure [Pa]
+     * @param boilingTemperature temperature at which water boils there [K]
+     * @return the condition
+     */
+    public static FaceCondition boiling(
+            TimeProfile temperature, TimeProfile coefficient, double totalPressure, double boilingTemperature) {
+        return new FaceCondition(temperature, coefficient, 0, 0, 0, totalPressure, boilingTemperature);
     }
 
     /**
@@ -66,6 +124,16 @@ public record FaceCondition(
 
     /** Returns whether heat comes by a term that is linear in the surface temperature alone. */
     boolean isLinear() {
-        return emissivity == 0 && wetShare == 0;
+        return emissivity == 0 && wetShare == 0 && !boils();
+    }
+
+    /** Returns whether water may boil at the face. */
+    boolean boils() {
+        return boilingTemperature < Double.POSITIVE_INFINITY;
+    }
+
+    /** Returns whether water may leave through the face. */
+    boolean isDrying() {
+        return wetShare > 0 || boils();
     }
 }

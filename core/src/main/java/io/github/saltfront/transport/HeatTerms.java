@@ -427,15 +427,23 @@ final class HeatTerms {
     }
 
     /**
-     * Solves one stage at the temperatures of the last evaluation.
+     * Solves one stage at the temperatures of the last evaluation. What water and salt bring in enthalpy without a change of
+     * temperature drives no conduction: with it the matrix acts on temperatures also where much water leaves.
      *
      * @param stage which stage
      * @param faceFlow flow of heat into the cell at each face [W/m2]
      * @param carrying whether {@link #carriedNet} is to be added
+     * @param content enthalpy that comes with the stage changes of water and salt [J/kg], or no rows to leave it out
      * @param stages stage vectors U of the enthalpy [J/kg], of which this stage's is set
      * @param faceTemperature receives the stage change of the temperature of the cell at each face [K]
      */
-    void solve(int stage, double[][] faceFlow, boolean carrying, double[][][] stages, double[][] faceTemperature) {
+    void solve(
+            int stage,
+            double[][] faceFlow,
+            boolean carrying,
+            double[][] content,
+            double[][][] stages,
+            double[][] faceTemperature) {
         int last = cells - 1;
         for (int i = 0; i < cells; i++) {
             computeNet(i);
@@ -448,6 +456,9 @@ final class HeatTerms {
                 addRow(faceFlow[1], right[i]);
             }
             Rows.addCoupling(stage, stages, i, block.grid.volume(i), rateMass, right[i]);
+            if (content.length > 0) {
+                takeContent(block.grid.volume(i), rateMass, content[i], right[i]);
+            }
             if (i > 0) {
                 eliminateRow(multiplier[i], right[i - 1], right[i]);
             }
@@ -462,6 +473,15 @@ final class HeatTerms {
         }
         for (int f = 0; f < block.faces; f++) {
             System.arraycopy(right[block.faceCell(f)], 0, faceTemperature[f], 0, lanes);
+        }
+        for (int i = 0; i < content.length; i++) {
+            addRow(content[i], result[i]);
+        }
+    }
+
+    private static void takeContent(double volume, double[] rateMass, double[] content, double[] right) {
+        for (int l = 0; l < right.length; l++) {
+            right[l] -= volume * rateMass[l] * content[l];
         }
     }
 

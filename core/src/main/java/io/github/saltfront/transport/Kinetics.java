@@ -175,7 +175,9 @@ final class Kinetics {
         }
         double before = 1 + water[lane] + expelled[lane] + salt[lane];
         double wet = 1 + water[lane] + salt[lane];
-        double target = block.juiceFactor[lane] * denaturation.expelled(extentsOfCell, salt[lane] / wet) * before;
+        // a dry layer may hold less than no salt by the error of a step
+        double share = denaturation.expelled(extentsOfCell, Math.max(0, salt[lane] / wet));
+        double target = block.juiceFactor[lane] * share * before;
         double juice = Math.min(target - expelled[lane], water[lane] - KEPT_WATER * before);
         if (!(juice > 0)) {
             return false;

@@ -70,7 +70,9 @@ final class LaneBlock {
 
     final double[][] heatIn;
     final double[][] evaporated;
-    final double[][] meatEvaporated;
+    /** Water that has boiled out of the meat at each face, of which the crust is what is left [kg/m2]. */
+    final double[][] boiled;
+
     final double[] dripWater;
     final double[] dripSalt;
     final double[] dripEnthalpy;
@@ -146,7 +148,7 @@ final class LaneBlock {
         filmSalt = Rows.of(faces, lanes);
         heatIn = Rows.of(faces, lanes);
         evaporated = Rows.of(faces, lanes);
-        meatEvaporated = Rows.of(faces, lanes);
+        boiled = Rows.of(faces, lanes);
         dripWater = new double[lanes];
         dripSalt = new double[lanes];
         dripEnthalpy = new double[lanes];

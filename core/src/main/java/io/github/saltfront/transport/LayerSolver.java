@@ -23,13 +23,18 @@ public final class LayerSolver {
     private static final double SAFETY = 0.9;
     private static final double LARGEST_GROWTH = 5;
     private static final double LARGEST_SHRINK = 0.15;
+
+    /** First step after a jump of the medium, over the one a stage begins with [-]. */
+    private static final double AFTER_JUMP = 10;
+
     private static final double SMALLEST_STEP = 1e-9;
     private static final int MOST_STEPS = 1_000_000;
 
     private final LayerGrid grid;
     private final SolverSettings settings;
-    private final LaneBlock block;
-    private final LayerStepper stepper;
+    final LaneBlock block;
+    final LayerStepper stepper;
+    final Balance balance;
     private final Kinetics kinetics;
     private final int cells;
     private final int lanes;
@@ -40,9 +45,8 @@ public final class LayerSolver {
     private final boolean[] accepted;
     private final boolean[] stopped;
     private final double[] duration;
-    private final int[] steps;
-    private final int[] rejected;
-    private final Balance balance;
+    final int[] steps;
+    final int[] rejected;
     private List<StageInput> inputs = List.of();
 
     /**
@@ -77,7 +81,7 @@ public final class LayerSolver {
         balance = new Balance(block);
     }
 
-    private void refreshTemperatures() {
+    void refreshTemperatures() {
         stepper.heat.takeComposition(block.water, block.slotSalt);
         stepper.heat.computeTemperatures(
                 block.enthalpy, block.water, block.slotSalt, block.temperature, block.capacity);
@@ -176,6 +180,17 @@ public final class LayerSolver {
         return next;
     }
 
+    /** Whether a medium of a lane has just jumped. */
+    private boolean hasJumped(int lane, double now) {
+        for (int f = 0; f < block.faces; f++) {
+            TimeProfile medium = stepper.condition(f, lane).mediumTemperature();
+            if (medium.jumps() && medium.nextBreak(now - step[lane] + 1e-9) <= now + 1e-9) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Accepts or rejects the attempted step of a lane and proposes the next one. */
     private boolean decide(int lane) {
         double error = stepper.error[lane];
@@ -271,6 +286,9 @@ public final class LayerSolver {
                     block.stageTime[l] = duration[l];
                 }
                 active[l] = !stopped[l] && block.stageTime[l] < duration[l];
+                if (active[l] && hasJumped(l, block.stageTime[l])) {
+                    proposed[l] = Math.min(proposed[l], AFTER_JUMP * initialStep(l));
+                }
                 juice |= kinetics.changesComposition() && kinetics.expelJuice(l);
             }
         }
@@ -290,7 +308,8 @@ public final class LayerSolver {
                     block.reservoirWater[f][lane] += m * stepper.stageReservoirWater[j][f][lane];
                     block.filmWater[f][lane] += m * stepper.stageFilm[j][f][lane];
                     block.evaporated[f][lane] -= fixed ? 0 : m * stepper.stageFilm[j][f][lane];
-                    block.meatEvaporated[f][lane] += fixed ? 0 : m * stepper.stageEvaporated[j][f][lane];
+                    boolean boils = !fixed && stepper.condition(f, lane).boils();
+                    block.boiled[f][lane] += boils ? m * stepper.stageEvaporated[j][f][lane] : 0;
                 }
             }
         }
@@ -443,11 +462,31 @@ public final class LayerSolver {
             int face, int lane, double cell, double[][] water, double[][] salt, double time, double guess) {
         FaceCondition condition = stepper.condition(face, lane);
         int c = block.faceCell(face);
-        double activity =
-                condition.wetShare() > 0 ? SurfaceBalance.waterActivity(water[c][lane], salt[c + 1][lane]) : 0;
+        double activity = condition.isDrying() ? SurfaceBalance.waterActivity(water[c][lane], salt[c + 1][lane]) : 0;
         double conductance = stepper.heat.faceConductance[face][lane];
+        stepper.surface.crust = stepper.crust(face, lane);
         stepper.surface.solve(condition, time, cell, conductance, activity, guess);
         return stepper.surface.surface + CELSIUS;
+    }
+
+    /**
+     * Returns the temperature of the outside of the face that was asked for last: that of the crust where water boils under it, that
+     * of the face elsewhere.
+     *
+     * @return temperature [K]
+     */
+    public double outsideOfLastFace() {
+        return stepper.surface.outside + CELSIUS;
+    }
+
+    /**
+     * Returns the thickness of the dried crust on the first face.
+     *
+     * @param member which member
+     * @return thickness [m]
+     */
+    public double crust(int member) {
+        return stepper.crust(0, member);
     }
 
     /**
@@ -751,6 +790,17 @@ public final class LayerSolver {
     public double reservoirStrength(int face, int member) {
         return stepper.salt.reservoirStrength(
                 face, member, block.slotSalt[block.faceSlot(face)][member], block.reservoirWater[face][member]);
+    }
+
+    /**
+     * Returns the source of salt that a face had in the stage that ran last.
+     *
+     * @param face 0 for the first, 1 for the second face
+     * @param member which member
+     * @return the source, with what it had at the start of that stage
+     */
+    public SaltSource source(int face, int member) {
+        return stepper.salt.source(face, member);
     }
 
     /**

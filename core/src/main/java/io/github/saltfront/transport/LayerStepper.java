@@ -18,6 +18,8 @@ final class LayerStepper {
     /** Largest place of a stage within a step [-]: just before the end, where a profile may jump. */
     private static final double LAST_PLACE = 1 - 1e-8;
 
+    private static final double[][] NO_ROWS = {};
+
     final LaneBlock block;
     final HeatTerms heat;
     final SaltTerms salt;
@@ -36,6 +38,15 @@ final class LayerStepper {
     private FaceCondition[][] conditions = new FaceCondition[0][0];
     private boolean moving;
     private boolean evaporating;
+
+    /** One for lanes with a face at which water may boil, zero for others. */
+    private final double[] boiling;
+
+    /** Enthalpy that comes with the stage changes of water and salt where water boils; no rows where it does not. */
+    private double[][] content = NO_ROWS;
+
+    /** Derivative of {@link #carried} by the temperature of the cell at each face, where water boils. */
+    private final double[][] carriedSlope;
 
     /** Whether all lanes of a face have a linear condition that does not change in time. */
     private final boolean[] steady;
@@ -59,6 +70,7 @@ final class LayerStepper {
     private final double[][] carried;
     private final double[][] evaporation;
     private final double[][] evaporationByWater;
+    private final double[][] boilingByCell;
     private final double[][] filmLoss;
     private final double[][] meatLoss;
     private final double[][] slopeHeat;
@@ -112,8 +124,11 @@ final class LayerStepper {
         faceTemperature = Rows.of(faces, lanes);
         outerTemperature = Rows.of(faces, lanes);
         carried = Rows.of(faces, lanes);
+        carriedSlope = Rows.of(faces, lanes);
+        boiling = new double[lanes];
         evaporation = Rows.of(faces, lanes);
         evaporationByWater = Rows.of(faces, lanes);
+        boilingByCell = Rows.of(faces, lanes);
         filmLoss = Rows.of(faces, lanes);
         meatLoss = Rows.of(faces, lanes);
         slopeHeat = Rows.of(faces, lanes);
@@ -140,6 +155,7 @@ final class LayerStepper {
         moving = block.extents.length > 0 || !block.isUniform();
         evaporating = false;
         Arrays.fill(steady, true);
+        Arrays.fill(boiling, 0);
         for (int l = 0; l < lanes; l++) {
             for (int f = 0; f < faces; f++) {
                 FaceCondition condition = inputs.get(l).faces().get(f);
@@ -148,8 +164,9 @@ final class LayerStepper {
                 salt.setSource(f, l, source);
                 block.fillReservoir(f, l, source);
                 moving |= !(source instanceof SaltSource.None);
-                moving |= !block.waterFixed[l] && condition.wetShare() > 0;
-                evaporating |= condition.wetShare() > 0;
+                moving |= !block.waterFixed[l] && condition.isDrying();
+                evaporating |= condition.isDrying();
+                boiling[l] = condition.boils() ? 1 : boiling[l];
                 steady[f] &= condition.isLinear() && condition.isSteady();
                 steadyMedium[f][l] = condition.mediumTemperature().at(0) - LaneBlock.KELVIN;
                 steadyCoefficient[f][l] = condition.coefficient().at(0);
@@ -159,6 +176,8 @@ final class LayerStepper {
         for (int f = 0; f < faces; f++) {
             clearFace(f);
         }
+        boolean coupled = moving && Arrays.stream(boiling).anyMatch(share -> share > 0);
+        content = coupled ? Rows.of(cells, lanes) : NO_ROWS;
     }
 
     /** What an evaluation without evaporation or flow of water leaves alone. */
@@ -168,6 +187,7 @@ final class LayerStepper {
         Arrays.fill(filmLoss[face], 0);
         Arrays.fill(meatLoss[face], 0);
         Arrays.fill(carried[face], 0);
+        Arrays.fill(carriedSlope[face], 0);
         for (double[][] stage : stageEvaporated) {
             Arrays.fill(stage[face], 0);
         }
@@ -197,17 +217,22 @@ final class LayerStepper {
             combineStates(stage);
             evaluate(stage, step);
             if (stage == 0) {
-                Rows.copy(faceSlope, slopeHeat);
+                for (int f = 0; f < faces; f++) {
+                    addRows(faceSlope[f], carriedSlope[f], slopeHeat[f]);
+                }
                 heat.factor(rate, slopeHeat);
                 if (moving) {
                     computeFilmSlopes();
                     salt.factor(rate, block.slotSalt, block.water, block.reservoirWater, slopeWater);
                 }
             }
-            solveHeat(stage);
             if (moving) {
                 solveSaltAndWater(stage);
             }
+            if (content.length > 0) {
+                computeContent(stage);
+            }
+            solveHeat(stage);
             if (evaporating) {
                 solveEvaporation(stage);
             }
@@ -259,7 +284,7 @@ final class LayerStepper {
         for (int f = 0; f < faces; f++) {
             int cell = block.faceCell(f);
             if (steady[f]) {
-                exchangeRow(
+                SurfaceBalance.exchangeRow(
                         steadyMedium[f],
                         steadyCoefficient[f],
                         heat.faceConductance[f],
@@ -326,23 +351,6 @@ final class LayerStepper {
         }
     }
 
-    /** {@link SurfaceBalance#solveLinear} of all lanes, the same to the last bit. */
-    private static void exchangeRow(
-            double[] medium,
-            double[] coefficient,
-            double[] conductance,
-            double[] cell,
-            double[] flux,
-            double[] slope,
-            double[] surface) {
-        for (int l = 0; l < flux.length; l++) {
-            double through = coefficient[l] * conductance[l] / (coefficient[l] + conductance[l]);
-            flux[l] = through * (medium[l] - cell[l]);
-            slope[l] = -through;
-            surface[l] = cell[l] + flux[l] / conductance[l];
-        }
-    }
-
     private static void addRows(double[] a, double[] b, double[] sum) {
         for (int l = 0; l < sum.length; l++) {
             sum[l] = a[l] + b[l];
@@ -351,16 +359,29 @@ final class LayerStepper {
 
     private void solveFace(int face, int lane, double water, double salt, double time) {
         FaceCondition condition = conditions[face][lane];
-        double activity = condition.wetShare() > 0 ? SurfaceBalance.waterActivity(water, salt) : 0;
+        double activity = condition.isDrying() ? SurfaceBalance.waterActivity(water, salt) : 0;
         double cell = heat.temperature[block.faceCell(face)][lane];
         double guess = guessFace(face, lane, cell);
+        surface.crust = crust(face, lane);
         surface.solve(condition, time, cell, heat.faceConductance[face][lane], activity, guess);
         faceTemperature[face][lane] = surface.surface;
         outerTemperature[face][lane] = cell;
         faceFlux[face][lane] = surface.flux;
         faceSlope[face][lane] = surface.slope;
         evaporation[face][lane] = surface.evaporation;
+        boilingByCell[face][lane] = surface.boilingByCell;
         evaporationByWater[face][lane] = surface.evaporationByActivity * SurfaceBalance.activityByWater(water);
+    }
+
+    /** Share of the evaporation that the film gives; none where water boils under a crust, since the juice runs off beside it. */
+    private double filmShare(int face, int lane, double held) {
+        return conditions[face][lane].boils() ? 0 : held / (held + FILM_SCALE);
+    }
+
+    /** Thickness of the crust: what has boiled out of the meat over the water of a volume of it [m]. */
+    double crust(int face, int lane) {
+        double waterDensity = block.dryDensity[lane] * block.rawWater[lane];
+        return Math.max(0, block.boiled[face][lane]) / waterDensity;
     }
 
     /** Shares evaporation between film and meat, and finds the heat that water and salt carry through the face. */
@@ -369,12 +390,15 @@ final class LayerStepper {
         if (!block.waterFixed[lane]) {
             double held = Math.max(filmWater, 0);
             double all = evaporation[face][lane];
-            double fromFilm = all > 0 ? held / (held + FILM_SCALE) : 1;
+            double fromFilm = all > 0 ? filmShare(face, lane, held) : 1;
             filmLoss[face][lane] = all * fromFilm;
             lost = all - filmLoss[face][lane];
             salt.netWater[block.faceCell(face)][lane] -= lost;
         }
         meatLoss[face][lane] = lost;
+        boolean boils = conditions[face][lane].boils() && !block.waterFixed[lane];
+        carriedSlope[face][lane] =
+                boils ? -boilingByCell[face][lane] * block.waterEnthalpy(lane, faceTemperature[face][lane]) : 0;
         int edge = block.faceEdge(face);
         double sign = face == 0 ? 1 : -1;
         carried[face][lane] =
@@ -405,15 +429,30 @@ final class LayerStepper {
             for (int l = 0; l < lanes; l++) {
                 double lost = evaporation[f][l];
                 boolean drying = lost > 0 && !block.waterFixed[l];
+                boolean boiling = conditions[f][l].boils();
                 double scaled = Math.max(block.filmWater[f][l], 0) + FILM_SCALE;
-                slopeFilm[f][l] = drying ? lost * FILM_SCALE / (scaled * scaled) : 0;
-                slopeWater[f][l] = drying ? evaporationByWater[f][l] * FILM_SCALE / scaled : 0;
+                slopeFilm[f][l] = drying && !boiling ? lost * FILM_SCALE / (scaled * scaled) : 0;
+                slopeWater[f][l] = drying ? evaporationByWater[f][l] * (boiling ? 1 : FILM_SCALE / scaled) : 0;
+            }
+        }
+    }
+
+    /** Enthalpy of the stage changes of water and salt at the temperature of each cell at the base of the step. */
+    private void computeContent(int stage) {
+        for (int i = 0; i < cells; i++) {
+            double[] celsius = block.temperature[i];
+            double[] waterChange = stageWater[stage][i];
+            double[] saltChange = stageSalt[stage][i + 1];
+            for (int l = 0; l < lanes; l++) {
+                content[i][l] = boiling[l]
+                        * (waterChange[l] * block.waterEnthalpy(l, celsius[l])
+                                + saltChange[l] * block.saltEnthalpy(l, celsius[l]));
             }
         }
     }
 
     private void solveHeat(int stage) {
-        heat.solve(stage, faceFlow, moving, stageHeat, faceChange);
+        heat.solve(stage, faceFlow, moving, content, stageHeat, faceChange);
         for (int f = 0; f < faces; f++) {
             double[] result = stageHeatIn[stage][f];
             flowRow(faceFlow[f], slopeHeat[f], faceChange[f], result);

@@ -7,8 +7,21 @@ public sealed interface SaltSource {
     /** No exchange of salt and water but evaporation. */
     SaltSource NONE = new None();
 
+    /**
+     * Returns a multiple of the source, where its salt and water lie on less or more area.
+     *
+     * @param factor amount per area over the present one [-]
+     * @return the source
+     */
+    SaltSource times(double factor);
+
     /** No exchange. */
-    record None() implements SaltSource {}
+    record None() implements SaltSource {
+        @Override
+        public SaltSource times(double factor) {
+            return this;
+        }
+    }
 
     /**
      * A finite, well mixed bath.
@@ -22,6 +35,11 @@ public sealed interface SaltSource {
         public Bath {
             Checks.requireInRange("salt of the bath per area", saltPerArea, 0, 1e6, "kg/m2");
             Checks.requireInRange("water of the bath per area", waterPerArea, 1e-6, 1e9, "kg/m2");
+        }
+
+        @Override
+        public SaltSource times(double factor) {
+            return new Bath(factor * saltPerArea, factor * waterPerArea, swelling);
         }
     }
 
@@ -53,6 +71,11 @@ public sealed interface SaltSource {
          */
         public Dose(double saltPerArea, double saturation) {
             this(saltPerArea, saturation, THIN_FILM_SHARE * saltPerArea);
+        }
+
+        @Override
+        public SaltSource times(double factor) {
+            return new Dose(factor * saltPerArea, saturation, factor * film);
         }
     }
 

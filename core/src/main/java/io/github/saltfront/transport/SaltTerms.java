@@ -13,6 +13,12 @@ final class SaltTerms {
     /** Water per dry solids below which a layer gives less of it [kg/kg]; estimate: about what is bound. */
     private static final double SCARCE_WATER = 0.1;
 
+    /**
+     * Water per dry solids that salt is taken to be dissolved in at least [kg/kg]; estimate: in a crust as dry as that nothing
+     * moves any more, and salt per water would have no bound.
+     */
+    private static final double LEAST_WATER = 0.02;
+
     private final LaneBlock block;
     private final int cells;
     private final int lanes;
@@ -90,6 +96,10 @@ final class SaltTerms {
 
     void setSource(int face, int lane, SaltSource source) {
         sources[face][lane] = source;
+    }
+
+    SaltSource source(int face, int lane) {
+        return sources[face][lane];
     }
 
     /** Salt per water of a reservoir [kg/kg]. */
@@ -208,7 +218,7 @@ final class SaltTerms {
 
     private void computePotentials(double[][] slotSalt, double[][] water, double[][] reservoirWater) {
         for (int i = 0; i < cells; i++) {
-            divideRow(slotSalt[i + 1], water[i], potential[i + 1]);
+            strengthRow(slotSalt[i + 1], water[i], potential[i + 1]);
         }
         for (int f = 0; f < block.faces; f++) {
             int slot = block.faceSlot(f);
@@ -225,6 +235,12 @@ final class SaltTerms {
         }
     }
 
+    private static void strengthRow(double[] salt, double[] water, double[] result) {
+        for (int l = 0; l < result.length; l++) {
+            result[l] = salt[l] / Math.max(water[l], LEAST_WATER);
+        }
+    }
+
     private void computeConductances(double[][] water) {
         for (int i = 1; i < cells; i++) {
             conductanceRow(i, mobility[i - 1], water[i - 1], mobility[i], water[i]);
@@ -236,7 +252,7 @@ final class SaltTerms {
             for (int l = 0; l < lanes; l++) {
                 SaltSource source = sources[f][l];
                 double perLength = densityPerExtent[l] / distance;
-                double salt = perLength * mobility[cell][l] * water[cell][l];
+                double salt = perLength * mobility[cell][l] * Math.max(water[cell][l], LEAST_WATER);
                 double through = salt / (1 + salt * block.skinResistance[l]);
                 saltConductance[edge][l] = source instanceof SaltSource.None ? 0 : through;
                 waterConductance[edge][l] = source instanceof SaltSource.Bath && !block.waterFixed[l]
@@ -259,8 +275,8 @@ final class SaltTerms {
         for (int l = 0; l < salt.length; l++) {
             double da = mobilityBelow[l];
             double db = mobilityAbove[l];
-            double sa = da * waterBelow[l];
-            double sb = db * waterAbove[l];
+            double sa = da * Math.max(waterBelow[l], LEAST_WATER);
+            double sb = db * Math.max(waterAbove[l], LEAST_WATER);
             salt[l] = scale[l] * sa * sb / (up * sb + lo * sa);
             excess[l] = scale[l] * ratio[l] * da * db / (up * db + lo * da);
         }
@@ -314,7 +330,7 @@ final class SaltTerms {
 
     private static void invertRow(double[] values, double[] result) {
         for (int l = 0; l < result.length; l++) {
-            result[l] = 1 / values[l];
+            result[l] = 1 / Math.max(values[l], LEAST_WATER);
         }
     }
 

@@ -174,7 +174,7 @@ final class SolidKinetics {
             double water = state.water[c];
             double salted = state.saltContent[c];
             double before = 1 + water + state.expelled[c] + salted;
-            double share = denaturation.expelled(extentsOfCell, salted / (1 + water + salted));
+            double share = denaturation.expelled(extentsOfCell, Math.max(0, salted / (1 + water + salted)));
             double target = state.piece.juiceFactor() * share * before;
             double juice = Math.min(target - state.expelled[c], water - KEPT_WATER * before);
             if (juice > 0) {

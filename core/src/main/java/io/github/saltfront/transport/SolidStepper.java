@@ -147,7 +147,7 @@ final class SolidStepper {
         FaceCondition condition = conditions[lines.patchFace[p]];
         int c = lines.patchCell[p];
         double activity = 0;
-        if (condition.wetShare() > 0) {
+        if (condition.isDrying()) {
             activity = SurfaceBalance.waterActivity(state.water[c], stageSalt[c]);
         }
         solveSurface(p, condition, time, heat.temperature, activity);
@@ -171,7 +171,7 @@ final class SolidStepper {
             FaceCondition condition = conditions[lines.patchFace[p]];
             int c = lines.patchCell[p];
             double activity = 0;
-            if (condition.wetShare() > 0) {
+            if (condition.isDrying()) {
                 activity = SurfaceBalance.waterActivity(state.water[c], state.saltContent[c]);
             }
             solveSurface(p, condition, time, temperature, activity);

@@ -35,6 +35,21 @@ final class SurfaceBalance {
 
     private static final double CELSIUS = LaneBlock.KELVIN;
 
+    /** Range over which boiling sets in [K]; estimate: bubbles need some superheat and a face is not even. */
+    private static final double ONSET = 0.5;
+
+    /** Onsets below the boiling point from which on nothing boils [-]. */
+    private static final double NEGLIGIBLE = 20;
+
+    /** Conductivity of a dry crust [W/(m.K)]: 0.1 to 0.2 (from memory, unconfirmed). */
+    private static final double CRUST_CONDUCTIVITY = 0.15;
+
+    /** Thickness of the crust that lies between medium and face [m]; set before a face that boils is solved. */
+    double crust;
+
+    /** Temperature of the outside of the crust in degrees Celsius; that of the face where nothing boils. */
+    double outside;
+
     /** Temperature of the face in degrees Celsius. */
     double surface;
 
@@ -50,6 +65,9 @@ final class SurfaceBalance {
     /** Derivative of the evaporation with respect to the water activity at constant surface temperature [kg/(m2.s)]. */
     double evaporationByActivity;
 
+    /** Derivative of the evaporation with respect to the temperature of the outermost cell where water boils [kg/(m2.s.K)]. */
+    double boilingByCell;
+
     /**
      * Water activity of a meat surface from its water content: an Oswin curve with exponent 1/2,
      * a = (w/w0)^2 / (1 + (w/w0)^2), lowered by salt as an ideal solution of its ions.
@@ -58,16 +76,16 @@ final class SurfaceBalance {
      * memory, unconfirmed.
      */
     static double waterActivity(double water, double salt) {
-        double x = water / SORPTION_WATER;
+        double x = Math.max(0, water) / SORPTION_WATER;
         double ratio = x * x;
-        double moles = 2 * salt / PhysicalConstants.MOLAR_MASS_SODIUM_CHLORIDE;
-        double waterMoles = water / PhysicalConstants.MOLAR_MASS_WATER;
+        double moles = 2 * Math.max(0, salt) / PhysicalConstants.MOLAR_MASS_SODIUM_CHLORIDE;
+        double waterMoles = Math.max(0, water) / PhysicalConstants.MOLAR_MASS_WATER;
         return ratio / (1 + ratio) * waterMoles / (waterMoles + moles + 1e-12);
     }
 
     /** Derivative of {@link #waterActivity} with respect to the water, salt effect left out [kg/kg]. */
     static double activityByWater(double water) {
-        double x = water / SORPTION_WATER;
+        double x = Math.max(0, water) / SORPTION_WATER;
         double ratio = x * x;
         return 2 * x / SORPTION_WATER / ((1 + ratio) * (1 + ratio));
     }
@@ -78,8 +96,55 @@ final class SurfaceBalance {
         flux = through * (medium - cell);
         slope = -through;
         surface = cell + flux / conductance;
+        outside = surface;
         evaporation = 0;
         evaporationByActivity = 0;
+    }
+
+    /** {@link #solveLinear} of all lanes, the same to the last bit. */
+    static void exchangeRow(
+            double[] medium,
+            double[] coefficient,
+            double[] conductance,
+            double[] cell,
+            double[] flux,
+            double[] slope,
+            double[] surface) {
+        for (int l = 0; l < flux.length; l++) {
+            double through = coefficient[l] * conductance[l] / (coefficient[l] + conductance[l]);
+            flux[l] = through * (medium[l] - cell[l]);
+            slope[l] = -through;
+            surface[l] = cell[l] + flux[l] / conductance[l];
+        }
+    }
+
+    /**
+     * Solves a face against metal or fat that may boil water; see {@link FaceCondition}. Boiling sets in over {@link #ONSET},
+     * not at once: the face is at the smooth minimum of what it would be dry and of the boiling point.
+     */
+    private void solveBoiling(
+            FaceCondition condition, double cell, double conductance, double medium, double h, double activity) {
+        double behind = 1 / (1 / h + crust / CRUST_CONDUCTIVITY);
+        solveLinear(cell, conductance, medium, behind);
+        boilingByCell = 0;
+        double limit = condition.boilingTemperature() - CELSIUS;
+        double below = (limit - surface) / ONSET;
+        // a face that waits for its turn over cooler air boils nothing away
+        if (medium <= limit || below > NEGLIGIBLE) {
+            outside = medium - flux / h;
+            return;
+        }
+        double dryByCell = conductance / (conductance + behind);
+        double share = 1 / (1 + Math.exp(below));
+        surface = limit - ONSET * (Math.max(below, 0) + Math.log1p(Math.exp(-Math.abs(below))));
+        flux = conductance * (surface - cell);
+        slope = conductance * ((1 - share) * dryByCell - 1);
+        double latent = VaporRelations.latentHeat(limit);
+        // where the outermost layer is dry the front lies deeper and less boils away; the outside gets hotter instead
+        evaporationByActivity = Math.max(0, behind * (medium - surface) - flux) / latent;
+        evaporation = activity * evaporationByActivity;
+        boilingByCell = activity * share * conductance / latent;
+        outside = Math.min(medium, medium - (flux + evaporation * latent) / h);
     }
 
     /** Solves a face of whose temperature nothing is known. */
@@ -100,6 +165,10 @@ final class SurfaceBalance {
     void solve(FaceCondition condition, double time, double cell, double conductance, double activity, double guess) {
         double medium = condition.mediumTemperature().at(time) - CELSIUS;
         double h = condition.coefficient().at(time);
+        if (condition.boils()) {
+            solveBoiling(condition, cell, conductance, medium, h, activity);
+            return;
+        }
         if (condition.isLinear()) {
             solveLinear(cell, conductance, medium, h);
             return;
@@ -144,6 +213,7 @@ final class SurfaceBalance {
             }
         }
         surface = x;
+        outside = x;
         flux = conductance * (x - cell);
         slope = conductance * outerSlope / (conductance - outerSlope);
         if (mass == 0) {

@@ -21,6 +21,15 @@ public sealed interface TimeProfile {
     double nextBreak(double time);
 
     /**
+     * Returns whether the value jumps at the breaks, so that what follows starts anew.
+     *
+     * @return true if it does
+     */
+    default boolean jumps() {
+        return false;
+    }
+
+    /**
      * Returns a profile that does not change.
      *
      * @param value the value
@@ -158,6 +167,11 @@ public sealed interface TimeProfile {
         @Override
         public double nextBreak(double time) {
             return (Math.floor(time / interval + 1e-9) + 1) * interval;
+        }
+
+        @Override
+        public boolean jumps() {
+            return true;
         }
     }
 }

@@ -60,7 +60,12 @@ final class MeasuredCook {
                 find(appliance),
                 Temperature.fromCelsius(celsius),
                 SEA_LEVEL,
-                cut.traits().hasSkin());
+                cut.traits().hasSkin(),
+                new CookingMedium.Use(
+                        CookingMedium.TURN_INTERVAL,
+                        0,
+                        CookingMedium.Use.USUAL_AREA,
+                        !(shape instanceof Shape.Slab || shape instanceof Shape.Box)));
         this.start = Temperature.fromCelsius(start);
     }
 

@@ -58,7 +58,7 @@ final class FrontsScale {
         Fronts.Span first = spans.get(0);
         Fronts.Span last = spans.get(spans.size() - 1);
         Fronts.Span heat = spans.stream()
-                .filter(span -> span.kind().equals("heat"))
+                .filter(span -> span.kind().startsWith("heat"))
                 .findFirst()
                 .orElse(first);
         if (heat == first) {

@@ -167,7 +167,7 @@ public final class FrontsSvg {
         for (Fronts.Span span : fronts.spans()) {
             double left = scale.x(span.start() + 1e-6 * (span.end() - span.start()));
             double right = scale.x(span.end());
-            boolean hot = span.kind().equals("heat");
+            boolean hot = span.kind().startsWith("heat");
             add(
                     "<rect x=\"%.1f\" y=\"%.0f\" width=\"%.1f\" height=\"%.0f\" fill=\"%s\" stroke=\"#1b1b1b\"/>\n",
                     left, BAND_TOP, Math.max(1, right - left), BAND_HEIGHT, hot ? "#d9d9d9" : "#f5f5f5");
@@ -188,6 +188,8 @@ public final class FrontsSvg {
             case "soak" -> "in the bath, " + length;
             case "dry-salt" -> "salted, refrigerator, " + length;
             case "heat" -> fronts.plan().request().cook().appliance().name().toLowerCase(Locale.ROOT) + ", " + length;
+            case "heat-before" -> "first heat, " + length;
+            case "heat-after" -> "last heat, " + length;
             case "rest" -> "rest, " + length;
             default -> span.kind() + ", " + length;
         };

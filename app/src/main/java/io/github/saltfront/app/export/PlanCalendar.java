@@ -85,7 +85,7 @@ public final class PlanCalendar {
         return switch (kind) {
             case SALT -> "-PT15M";
             case PAT_DRY, PREHEAT, COOK, SALT_OUTSIDE -> "-PT5M";
-            case WATCH, REST, SERVE -> "PT0M";
+            case NEXT, WATCH, REST, SERVE -> "PT0M";
         };
     }
 
@@ -96,6 +96,7 @@ public final class PlanCalendar {
             case SALT_OUTSIDE -> "Salt the outside";
             case PREHEAT -> "Preheat";
             case COOK -> "Into the heat";
+            case NEXT -> "On to the next";
             case WATCH -> "Watch the thermometer";
             case REST -> "Out and resting";
             case SERVE -> "Serve";

@@ -1,6 +1,7 @@
 package io.github.saltfront.app.export;
 
 import io.github.saltfront.plan.BrineSheet;
+import io.github.saltfront.plan.CookSequence;
 import io.github.saltfront.plan.Interval;
 import io.github.saltfront.plan.Plan;
 import io.github.saltfront.plan.Request;
@@ -9,7 +10,9 @@ import io.github.saltfront.plan.SolidCheck;
 import io.github.saltfront.safety.OfficialLimits;
 import io.github.saltfront.units.Temperature;
 import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
@@ -73,7 +76,13 @@ public final class PlanJson {
         json.put("time_to_peak_min", interval(cook.timeToPeak(), 1.0 / 60, 0));
         json.put("time_near_target_min", interval(cook.timeNearTarget(), 1.0 / 60, 0));
         json.put("rest_min", cook.rest() / 60);
-        cook.check().ifPresent(check -> json.put("check_3d", check(check)));
+        json.put("rest_under_foil", plan.request().cook().sequence().rest().foil());
+        json.put("before", steps(plan.request().cook().sequence().before()));
+        json.put("after", steps(plan.request().cook().sequence().after()));
+        cook.check()
+                .ifPresentOrElse(
+                        check -> json.put("check_3d", check(check)),
+                        () -> SolidCheck.whyNot(plan.request()).ifPresent(why -> json.put("no_check_3d", why)));
         Map<String, Object> safety =
                 SafetyJson.verdict(cook.verdict(), cook.holdShare().low());
         cook.holdAtTarget().ifPresent(hold -> safety.put("hold_at_peak_s", hold));
@@ -84,6 +93,18 @@ public final class PlanJson {
         safety.put("serving", serving());
         json.put("safety", safety);
         return json;
+    }
+
+    private static List<Object> steps(List<CookSequence.Step> steps) {
+        List<Object> all = new ArrayList<>();
+        for (CookSequence.Step step : steps) {
+            Map<String, Object> json = new LinkedHashMap<>();
+            json.put("appliance", step.appliance().id());
+            json.put("setting_c", Temperature.toCelsius(step.setting()));
+            json.put("time_min", step.time() / 60);
+            all.add(json);
+        }
+        return all;
     }
 
     private static Map<String, Object> serving() {
@@ -117,6 +138,7 @@ public final class PlanJson {
         json.put("mass_gain_pct", interval(result.massGain(), 100, 0));
         json.put("mass_loss_pct", interval(result.massLoss(), 100, 0));
         json.put("evaporated_pct", interval(result.evaporated(), 100, 0));
+        json.put("quality", QualitySection.json(result.quality()));
         double sodium = result.servingSodium().median();
         Map<String, Object> table = new LinkedHashMap<>();
         table.put("serving_cooked_g", BrineSheet.SERVING * 1000);

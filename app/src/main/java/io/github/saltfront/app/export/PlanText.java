@@ -1,5 +1,6 @@
 package io.github.saltfront.app.export;
 
+import io.github.saltfront.plan.CookSequence;
 import io.github.saltfront.plan.Interval;
 import io.github.saltfront.plan.Plan;
 import io.github.saltfront.plan.Request;
@@ -59,13 +60,23 @@ public final class PlanText {
         Plan.CookPlan cook = plan.cooking();
         Request.Cook with = plan.request().cook();
         heading("COOK: " + with.appliance().name() + " at " + temperature(with.setting()));
+        CookSequence sequence = with.sequence();
+        sequence.before().forEach(step -> row("before", sequence(step)));
         row("take out", "when it shows " + temperature(cook.pullTemperature()));
         cook.reasons().forEach(this::bullet);
         row("after", interval(cook.timeToPull(), 1.0 / 60, 0, "%.0f", "min"));
+        if (!sequence.isAlone()) {
+            row("", "in the stage that the thermometer ends");
+        }
+        sequence.after().forEach(step -> row("next", sequence(step)));
         row("then", "rises to " + interval(cook.peak(), 1, -Temperature.ZERO_CELSIUS, "%.1f", "°C"));
         row("", interval(cook.timeToPeak(), 1.0 / 60, 0, "%.0f", "min") + " after it is out");
-        row("rest", QuantityFormat.time(cook.rest()) + ", uncovered");
-        cook.check().ifPresent(this::check);
+        row("rest", QuantityFormat.time(cook.rest()) + ", " + sequence.rest().words());
+        cook.check()
+                .ifPresentOrElse(
+                        this::check,
+                        () -> SolidCheck.whyNot(plan.request())
+                                .ifPresent(why -> row("checked", "not in three dimensions: " + why)));
         ConsumerMinimum minimum = cook.verdict().rule().consumerMinimum();
         row("kill", share(cook.holdShare()));
         row("", "at the worst place (" + cook.verdict().rule().holdTable().title() + ")");
@@ -90,6 +101,11 @@ public final class PlanText {
                 "keep it at " + temperature(serving.hotHolding()) + " or above, or eat it within "
                         + QuantityFormat.time(serving.out()));
         row("", QuantityFormat.time(serving.outInHotAir()) + " where the air is above 32 °C (90 °F)");
+    }
+
+    private static String sequence(CookSequence.Step step) {
+        return step.appliance().name() + " at " + temperature(step.setting()) + " for "
+                + QuantityFormat.time(step.time());
     }
 
     private void check(SolidCheck check) {
@@ -122,6 +138,7 @@ public final class PlanText {
             row("uptake", interval(result.massGain(), 100, 0, "%.1f", "% of raw mass"));
         }
         row("loss", interval(result.massLoss(), 100, 0, "%.0f", "% of raw mass"));
+        text.append(QualitySection.text(result.quality(), result.evaporated()));
         double served = plan.request().food().mass() * (1 - result.massLoss().median());
         row("serves", mass(served) + " in all");
         table(result);

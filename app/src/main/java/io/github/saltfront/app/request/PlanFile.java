@@ -114,7 +114,7 @@ public final class PlanFile {
             assume("start_temperature", "4 °C", "from the refrigerator");
             return Temperature.fromCelsius(4);
         });
-        Shape shape = readShape(root, cut, mass, thickness);
+        Shape shape = CookReader.among(root, readShape(root, cut, mass, thickness));
         double bone = cut.map(c -> c.traits().boneShare()).orElse(0.0);
         boolean usable = Double.isFinite(mass) && Double.isFinite(startTemperature);
         return new Request.Food(
@@ -237,21 +237,12 @@ public final class PlanFile {
     }
 
     private Request.Cook readCook(Node root) {
-        Optional<String> id = root.findText("appliance");
         Appliance usual = catalog.appliances().get("oven-conventional");
-        if (id.isEmpty()) {
+        if (!root.has("appliance")) {
             assume("appliance", usual.name(), "not said");
         }
-        Optional<Appliance> found =
-                id.isEmpty() ? Optional.of(usual) : catalog.appliances().find(id.get());
-        if (found.isEmpty()) {
-            List<String> near = catalog.appliances().nearest(id.orElse(""), 3).stream()
-                    .map(Appliance::id)
-                    .toList();
-            root.problem(
-                    "appliance", Words.unknown(id.get(), Words.AN_APPLIANCE, near, SimulationFile.LIST_APPLIANCES));
-        }
-        Appliance appliance = found.orElse(usual);
+        CookReader reader = new CookReader(catalog);
+        Appliance appliance = CookReader.tuned(root, reader.appliance(root).orElse(usual));
         double setting = root.findQuantityInRange("setting", Dimension.TEMPERATURE, "40 °C", "400 °C")
                 .orElseGet(() -> {
                     double typical = appliance.temperature().typical();
@@ -265,7 +256,7 @@ public final class PlanFile {
                     return 0;
                 });
         boolean usable = Double.isFinite(setting) && Double.isFinite(altitude);
-        return new Request.Cook(appliance, usable ? setting : 433, usable ? altitude : 0);
+        return new Request.Cook(appliance, usable ? setting : 433, usable ? altitude : 0, reader.sequence(root));
     }
 
     private Request.Taste readTaste(Node root) {

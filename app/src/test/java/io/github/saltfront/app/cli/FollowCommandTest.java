@@ -69,6 +69,17 @@ class FollowCommandTest {
     }
 
     @Test
+    void aCookOfSeveralStagesIsRefusedWithTheKeyThatSaysSo() {
+        CommandRun run = CommandRun.of("follow", "../examples/reverse-seared-steak.yaml", LOG);
+        assertThat(run.code()).isNotZero();
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err())
+                .contains("after")
+                .contains("cannot be followed yet")
+                .contains("clock of the plan");
+    }
+
+    @Test
     void wrongInputsAreNamedWithTheirOption() {
         CommandRun missing = CommandRun.of("follow", REQUEST, "nowhere.csv");
         assertThat(missing.code()).isEqualTo(2);

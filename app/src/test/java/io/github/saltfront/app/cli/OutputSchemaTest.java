@@ -44,6 +44,16 @@ class OutputSchemaTest {
         assertThat(plans)
                 .extracting(p -> p.get("salting").get("treatment").asString())
                 .containsExactly("wet-brine", "surface-salt", "none", "marinade", "dry-salt");
+        // a tough cut in several stages, one of which heats a face at a time
+        JsonNode braise = run(
+                schema,
+                "plan",
+                "cut: beef-chuck-roast\nmass: 800 g\nsalting: {treatment: none}\nappliance: simmer\nsetting: 95 °C\n"
+                        + "before:\n  - {appliance: pan, time: 4 min}\nafter:\n  - {appliance: simmer, time: 1 h}\n"
+                        + "rest: {foil: yes, time: 20 min}\ntaste: {core: 85 °C}\nnow: 2026-11-28T12:00\n");
+        assertThat(braise.get("cooking").get("before").size()).isEqualTo(1);
+        assertThat(braise.get("cooking").get("rest_min").asDouble()).isEqualTo(20);
+        plans.add(braise);
         JsonNode ways = run(schema, "plan", BREAST + "serve: 2026-11-28T19:00\n", "--ways");
         assertThat(ways.get("alternatives").size()).isPositive();
         plans.add(ways);

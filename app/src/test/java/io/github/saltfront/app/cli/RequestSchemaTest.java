@@ -58,6 +58,9 @@ class RequestSchemaTest {
                 plan("/$defs/cylinder", PLAN + shape("cylinder")),
                 plan("/$defs/sphere", PLAN + shape("sphere")),
                 plan("/$defs/box", PLAN + shape("box")),
+                plan("/$defs/cook_step", PLAN + "before:\n  - {" + ODD + "}"),
+                plan("/$defs/expert", PLAN + "expert: {" + ODD + "}"),
+                plan("/$defs/rest", PLAN + "rest: {" + ODD + "}"),
                 plan("/$defs/ellipsoid", PLAN + shape("ellipsoid")));
     }
 

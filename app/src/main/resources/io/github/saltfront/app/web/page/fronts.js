@@ -4,7 +4,7 @@ import { clockTime, duration, length, round, temperature } from "./words.js";
 
 const SALT = { light: ["#f4f1e8", "#c3d4d3", "#7faab6", "#3f7895", "#1c4a70", "#0c2344"], dark: ["#142328", "#1c4352", "#2b7089", "#5aa5be", "#a5d8e6", "#eefaff"] };
 const HEAT = { light: ["#f4f1e8", "#f1d9a6", "#e6ab5d", "#cb6a38", "#93312f", "#4a0f22"], dark: ["#1b1613", "#55231a", "#a0411f", "#db7c34", "#f6bd72", "#fff3d6"] };
-const WORDS = { soak: "soak", "dry-salt": "salted, in the refrigerator", heat: "heat", rest: "rest" };
+const WORDS = { soak: "soak", "dry-salt": "salted, in the refrigerator", heat: "heat", "heat-before": "first heat", "heat-after": "last heat", rest: "rest" };
 const LEFT = 58, RIGHT = 12, BAND = 30, FIELD = 130, LINE = 62;
 
 const dark = () => matchMedia("(prefers-color-scheme: dark)").matches && !matchMedia("print").matches;
@@ -15,9 +15,11 @@ function colors(stops, share) {
   return [0, 1, 2].map(k => Math.round(part(stops[i], k) + rest * (part(stops[i + 1], k) - part(stops[i], k))));
 }
 
+const isHeat = stage => stage.kind.startsWith("heat"), firstHeat = f => f.stages.find(isHeat);
+
 // Time to the right. A long salting beside a short roast would leave the roast a sliver: unless asked for, each gets a half.
 function timeScale(f, width, even) {
-  const end = f.time_s.at(-1), heat = f.stages.find(x => x.kind === "heat").start_s;
+  const end = f.time_s.at(-1), heat = firstHeat(f).start_s;
   const inner = width - LEFT - RIGHT;
   const breaks = heat > 0 && !even && heat > (end - heat) ? [[0, heat, LEFT, LEFT + inner * .46], [heat, end, LEFT + inner * .46 + 8, LEFT + inner]] : [[0, end, LEFT, LEFT + inner]];
   return { parts: breaks,
@@ -108,7 +110,7 @@ function draw(f, plan, width, even, ghost) {
   const right = scale.parts.at(-1)[3], most = saltEnd(f);
   const pull = f.pull_temperature_c, target = f.target_salt_pct;
   for (const stage of f.stages) {
-    const a = scale.x(stage.start_s + .001), b = scale.x(stage.end_s), hot = stage.kind === "heat" || stage.kind === "rest";
+    const a = scale.x(stage.start_s + .001), b = scale.x(stage.end_s), hot = isHeat(stage) || stage.kind === "rest";
     out.push(s("rect", { x: a, y: 2, width: Math.max(1, b - a - 1), height: BAND - 6, rx: 3, fill: hot ? "var(--heat-tint)" : "var(--salt-tint)", stroke: hot ? "var(--heat)" : "var(--salt)" }));
     const word = WORDS[stage.kind] ?? stage.kind;
     if (b - a > word.length * 7.2) out.push(s("text", { x: (a + b) / 2, y: BAND - 10, "text-anchor": "middle" }, word));
@@ -157,11 +159,11 @@ function draw(f, plan, width, even, ghost) {
 }
 
 function summary(f, plan) {
-  const heat = f.stages.find(x => x.kind === "heat"), salted = heat.start_s > 0, end = f.time_s.at(-1), deep = f.two_faced ? f.depth_total_mm / 2 : f.depth_total_mm;
+  const heat = f.stages.find(x => x.kind === "heat"), first = firstHeat(f), salted = first.start_s > 0, end = f.time_s.at(-1), deep = f.two_faced ? f.depth_total_mm / 2 : f.depth_total_mm;
   const salt = (t, d) => round(valueAt(f, "salt_pct", t, d), 2) + " %", heatAt = (t, d) => temperature(valueAt(f, "temperature_c", t, d));
   const near = Math.min(3, deep / 3);
   const done = f.time_s.find((_, i) => f.kill_share_of_hold[i] >= 1);
-  return [salted ? "When salting ends at " + clockAt(f, heat.start_s + .5).clock + ", the meat " + length(near) + " below the surface holds " + salt(heat.start_s, near) + " salt and the middle " + salt(heat.start_s, deep) + "."
+  return [salted ? "When salting ends at " + clockAt(f, first.start_s + .5).clock + ", the meat " + length(near) + " below the surface holds " + salt(first.start_s, near) + " salt and the middle " + salt(first.start_s, deep) + "."
       : "The salt goes on with the heat.",
     "The heat is quicker: after " + duration((heat.end_s - heat.start_s) / 60) + " the middle shows " + heatAt(heat.end_s, deep) + " while it is " + heatAt(heat.end_s, near) + " at " + length(near) + " and " + heatAt(heat.end_s, 0) + " at the surface.",
     done === undefined ? "In this median piece the required hold is not reached." : "The required hold at the worst place is reached at " + clockAt(f, done).clock + ".",
