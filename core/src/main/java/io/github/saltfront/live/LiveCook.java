@@ -300,6 +300,10 @@ public final class LiveCook {
             doubt *= 1.5;
             replay();
             reweigh();
+            if (isDepleted(weights)) {
+                // members drawn under a smaller doubt are too close together for the larger one
+                renew(executor);
+            }
         }
     }
 
@@ -340,20 +344,40 @@ public final class LiveCook {
      * @return what is known and expected now
      */
     public Outlook tell(CookEvent event, Executor executor) {
-        if (event instanceof CookEvent.UnitConfirmed confirmed) {
-            track(confirmed.probe()).confirmUnit();
-            replay();
-        } else if (event instanceof CookEvent.ProbeMoved moved) {
-            track(moved.probe()).move(moved.time());
-            replay();
-        } else {
-            events.add(event);
-            newest = Math.max(newest, event.time());
+        return tell(List.of(event), executor);
+    }
+
+    /**
+     * Takes note of several things the cook did, with one simulation for all of them. The outlook does not depend on the order
+     * in which they are told.
+     *
+     * @param told what happened
+     * @param executor where to run parts of the simulation
+     * @return what is known and expected now
+     */
+    public Outlook tell(List<CookEvent> told, Executor executor) {
+        int before = events.size();
+        boolean judgedAnew = false;
+        for (CookEvent event : told) {
+            if (event instanceof CookEvent.UnitConfirmed confirmed) {
+                track(confirmed.probe()).confirmUnit();
+                judgedAnew = true;
+            } else if (event instanceof CookEvent.ProbeMoved moved) {
+                track(moved.probe()).move(moved.time());
+                judgedAnew = true;
+            } else {
+                events.add(event);
+                newest = Math.max(newest, event.time());
+            }
+        }
+        if (events.size() > before) {
             course = Course.of(setup, stages, events);
             if (course.takenOut().isPresent()) {
                 until = course.takenOut().getAsDouble() + Math.max(2700, 2 * setup.rest());
             }
             renew(executor);
+        } else if (judgedAnew) {
+            replay();
         }
         return outlook(Math.max(newest, 0));
     }

@@ -10,6 +10,8 @@ import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
 import com.microsoft.playwright.options.ColorScheme;
+import io.github.saltfront.app.follow.CookRegistry;
+import io.github.saltfront.app.follow.FollowSettings;
 import io.github.saltfront.app.web.WebOptions;
 import io.github.saltfront.app.web.WebServer;
 import java.nio.file.Files;
@@ -46,7 +48,9 @@ final class Kitchen implements AutoCloseable {
     }
 
     static Kitchen open(Path data) {
-        WebServer server = WebServer.start(new WebOptions(0, false, data, "test"));
+        // small ensembles: what is looked at here is the page
+        FollowSettings following = new FollowSettings(50, 1000, 180_000, "test");
+        WebServer server = WebServer.start(new WebOptions(0, false, data, "test"), following);
         Playwright playwright = Playwright.create(
                 new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
         Browser browser = playwright
@@ -58,6 +62,10 @@ final class Kitchen implements AutoCloseable {
 
     String address() {
         return server.address();
+    }
+
+    CookRegistry cooks() {
+        return server.cooks();
     }
 
     Page phone(ColorScheme scheme) {

@@ -3,9 +3,6 @@ package io.github.saltfront.app.cli;
 import io.github.saltfront.app.document.DocumentReader;
 import io.github.saltfront.app.export.OutlookJson;
 import io.github.saltfront.app.export.OutlookText;
-import io.github.saltfront.app.probe.LogOptions;
-import io.github.saltfront.app.probe.LogReadException;
-import io.github.saltfront.app.probe.TemperatureLogReader;
 import io.github.saltfront.app.request.PlanFile;
 import io.github.saltfront.catalog.Catalog;
 import io.github.saltfront.live.LiveSetup;
@@ -18,12 +15,10 @@ import io.github.saltfront.plan.Request;
 import io.github.saltfront.safety.DeclaredProbeError;
 import io.github.saltfront.safety.Placement;
 import io.github.saltfront.safety.ProbeError;
-import io.github.saltfront.safety.TemperatureLog;
 import io.github.saltfront.safety.UnknownProbeError;
 import io.github.saltfront.units.Dimension;
 import io.github.saltfront.units.QuantityParser;
 import java.io.IOException;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
@@ -71,42 +66,28 @@ final class FollowCommand implements Callable<Integer> {
     @Option(names = "--every", paramLabel = "TIME", description = "Look ahead at regular times, e.g. 10min.")
     private Optional<String> every = Optional.empty();
 
-    @Option(
-            names = "--probe",
-            description = "Column of the probe in the meat. Default: the lowest of all at each time.")
-    private Optional<String> probe = Optional.empty();
+    @Mixin
+    private LogProbes probes = new LogProbes();
 
-    @Option(names = "--air", description = "Column of the probe in the air of the oven, if there is one.")
-    private Optional<String> air = Optional.empty();
-
-    @Option(names = "--unit", description = "C or F, where the log does not say.")
-    private Optional<String> unit = Optional.empty();
-
-    @Option(names = "--time-unit", description = "s, min or h, where the log does not say.")
-    private Optional<String> timeUnit = Optional.empty();
-
-    @Option(
-            names = "--meat-in",
-            paramLabel = "TIME",
-            defaultValue = "0 min",
-            description = "When the meat went into the heat, since the first row. Default: ${DEFAULT-VALUE}.")
-    private String meatIn = "0 min";
+    @Mixin
+    private ProbeFlags probe = new ProbeFlags();
 
     @Option(names = "--serve-in", paramLabel = "TIME", description = "When it is to be served, e.g. 90min.")
     private Optional<String> serveIn = Optional.empty();
 
-    @Option(
-            names = "--probe-error",
-            description = "Largest error of the thermometer [°C], if it was checked, e.g. 0.5.")
-    private Optional<String> probeError = Optional.empty();
-
-    @Option(
-            names = "--distance",
-            description = "How much colder the coldest spot may be than the tip [°C]; 0 if probed there.")
-    private Optional<String> distance = Optional.empty();
-
     @Mixin
     private FollowEvents events = new FollowEvents();
+
+    @Option(
+            names = "--watch",
+            description = "Go on while the log grows, with a new outlook for what comes; end it with Ctrl+C.")
+    private boolean watch;
+
+    @Option(
+            names = "--until-silent",
+            paramLabel = "TIME",
+            description = "With --watch: end when nothing came for so long, e.g. 20min.")
+    private Optional<String> untilSilent = Optional.empty();
 
     @Option(names = "--json", description = "Write JSON with all numbers.")
     private boolean json;
@@ -118,16 +99,14 @@ final class FollowCommand implements Callable<Integer> {
     private long seed = 1;
 
     @Override
-    public Integer call() {
-        List<Reading> readings = readings();
+    public Integer call() throws IOException, InterruptedException {
+        if (watch) {
+            return watch();
+        }
+        List<Reading> readings = probes.read(log);
         List<Double> moments = moments(readings);
         Request request = PlanFile.read(DocumentReader.read(file), Catalog.load(), ZonedDateTime.now());
-        ExecutorService threads =
-                Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors(), task -> {
-                    Thread thread = new Thread(task, "ensemble");
-                    thread.setDaemon(true);
-                    return thread;
-                });
+        ExecutorService threads = threads();
         CommandLine line = spec.commandLine();
         List<Outlook> outlooks;
         LiveSetup setup;
@@ -153,41 +132,45 @@ final class FollowCommand implements Callable<Integer> {
     }
 
     private LiveSetup setup(Plan plan) {
-        ProbeError error = probeError.isPresent()
-                ? new DeclaredProbeError(Quantities.difference("--probe-error", probeError.get()))
+        ProbeError error = probe.error().isPresent()
+                ? new DeclaredProbeError(probe.error().getAsDouble())
                 : new UnknownProbeError();
-        Placement place = distance.isPresent()
-                ? Placement.colderBy(Quantities.difference("--distance", distance.get()))
+        Placement place = probe.distance().isPresent()
+                ? Placement.colderBy(probe.distance().getAsDouble())
                 : Placement.unknown();
         LiveSetup setup = LiveSetup.of(plan).withProbe(error, place);
         return serveIn.isPresent() ? setup.servedAt(time("--serve-in", serveIn.get())) : setup;
     }
 
-    private List<Reading> readings() {
-        List<Reading> readings = new ArrayList<>(read(probe, "core", Reading.Role.CORE));
-        if (air.isPresent()) {
-            readings.addAll(read(air, "air", Reading.Role.OVEN_AIR));
+    private int watch() throws IOException, InterruptedException {
+        if (!at.isEmpty() || every.isPresent()) {
+            throw new IllegalArgumentException("--watch tells every change by itself; leave --at and --every away.");
         }
-        return readings;
+        double silence = untilSilent.isPresent() ? time("--until-silent", untilSilent.get()) : Double.POSITIVE_INFINITY;
+        Request request = PlanFile.read(DocumentReader.read(file), Catalog.load(), ZonedDateTime.now());
+        ExecutorService threads = threads();
+        CommandLine line = spec.commandLine();
+        try {
+            LiveSetup.requireOneHeat(request);
+            LiveSetup setup = setup(Planner.plan(request, threads, seed));
+            FollowWatch watching = new FollowWatch(setup, seed, threads, line.getOut(), line.getErr(), json);
+            watching.run(new GrowingLog(log, probes), events.list(), silence);
+        } catch (PlanningException e) {
+            line.getErr().println(ErrorMessages.problem(e).at(file.toString()));
+            line.getErr().flush();
+            return ErrorMessages.code(e);
+        } finally {
+            threads.shutdownNow();
+        }
+        return 0;
     }
 
-    private List<Reading> read(Optional<String> column, String name, Reading.Role role) {
-        LogOptions options = LogFlags.options(unit, timeUnit, column);
-        try {
-            TemperatureLog read = TemperatureLogReader.read(log, options).log();
-            double start = read.time(0) + time("--meat-in", meatIn);
-            List<Reading> readings = new ArrayList<>();
-            for (int i = 0; i < read.size(); i++) {
-                readings.add(new Reading(name, role, read.time(i) - start, read.reading(i)));
-            }
-            return readings;
-        } catch (LogReadException e) {
-            throw new IllegalArgumentException(log + ": " + e.getMessage(), e);
-        } catch (NoSuchFileException e) {
-            throw new IllegalArgumentException("no file \"" + e.getFile() + "\"; check the path.", e);
-        } catch (IOException e) {
-            throw new IllegalArgumentException("cannot read " + log + ": " + e.getMessage(), e);
-        }
+    private static ExecutorService threads() {
+        return Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors(), task -> {
+            Thread thread = new Thread(task, "ensemble");
+            thread.setDaemon(true);
+            return thread;
+        });
     }
 
     private List<Double> moments(List<Reading> readings) {

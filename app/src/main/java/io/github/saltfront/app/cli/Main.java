@@ -29,6 +29,7 @@ public final class Main implements Runnable {
         commands.put("simulate", SimulateCommand.class);
         commands.put("brine", BrineCommand.class);
         commands.put("follow", FollowCommand.class);
+        commands.put("live", LiveCommand.class);
         commands.put("lethality", LethalityCommand.class);
         commands.put("cool", CoolCommand.class);
         commands.put("trial", TrialCommand.class);

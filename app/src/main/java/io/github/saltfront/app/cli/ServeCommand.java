@@ -1,20 +1,9 @@
 package io.github.saltfront.app.cli;
 
-import io.github.saltfront.app.web.QrCode;
-import io.github.saltfront.app.web.WebOptions;
-import io.github.saltfront.app.web.WebServer;
-import java.io.IOException;
-import java.io.PrintWriter;
-import java.nio.file.Path;
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.concurrent.CountDownLatch;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** {@code serve}: the web program, until it is ended. */
@@ -23,105 +12,22 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         sortOptions = false,
         description = "Start the web program and open it in the browser.",
-        footer = {"", "Example: ./run serve --lan"})
+        footer = {
+            "",
+            "Without --data the file is saltfront.db in your folder for program data.",
+            "",
+            "Example: ./run serve --lan"
+        })
 final class ServeCommand implements Callable<Integer> {
-    private static final String DEFAULT_PORT = "8474";
-
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    @Option(
-            names = "--port",
-            paramLabel = "PORT",
-            defaultValue = DEFAULT_PORT,
-            description = "Port to listen on; 0 takes any free one. Default: ${DEFAULT-VALUE}.")
-    private int port;
-
-    @Option(
-            names = "--lan",
-            description =
-                    "Open it to the devices in your network, behind an access code. Only where you trust the network: the"
-                            + " traffic is not encrypted.")
-    private boolean lan;
-
-    @Option(names = "--no-browser", description = "Do not open the browser.")
-    private boolean quiet;
-
-    @Option(
-            names = "--data",
-            paramLabel = "FILE",
-            description = "File of the saved plans. Default: saltfront.db in your folder for program data.")
-    private @Nullable Path data;
+    @Mixin
+    private ServerFlags flags = new ServerFlags();
 
     @Override
     public Integer call() throws InterruptedException {
-        if (port < 0 || port > 65535) {
-            throw new IllegalArgumentException(
-                    "--port: got " + port + ", expected a number from 0 to 65535; choose one such as 8474.");
-        }
-        Path file = data == null ? usualData() : data;
-        WebServer server = WebServer.start(new WebOptions(port, lan, file, Version.text()));
-        PrintWriter out = spec.commandLine().getOut();
-        out.println("Saltfront is at " + server.address());
-        tellNetwork(server, out);
-        out.println("Press Ctrl+C to end it.");
-        out.flush();
-        CountDownLatch end = new CountDownLatch(1);
-        Runtime.getRuntime().addShutdownHook(new Thread(() -> {
-            server.close();
-            end.countDown();
-        }));
-        if (!quiet) {
-            openBrowser(server.address());
-        }
-        end.await();
+        flags.serve(flags.start(ServerFlags.usualData()), "", spec.commandLine().getOut());
         return 0;
-    }
-
-    private static void tellNetwork(WebServer server, PrintWriter out) {
-        Optional<String> code = server.accessCode();
-        if (code.isEmpty()) {
-            return;
-        }
-        out.println("Access code: " + code.get());
-        List<String> addresses = server.lanAddresses();
-        if (addresses.isEmpty()) {
-            out.println("This computer is in no network; other devices cannot reach it.");
-            return;
-        }
-        addresses.forEach(address -> out.println("In your network: " + address));
-        out.println("Or let a phone read this:");
-        out.print(new QrCode(addresses.get(0)).text());
-    }
-
-    private static Path usualData() {
-        String folder = System.getenv("XDG_DATA_HOME");
-        Path base = folder == null || folder.isBlank()
-                ? Path.of(System.getProperty("user.home", "."), ".local", "share")
-                : Path.of(folder);
-        return base.resolve("saltfront").resolve("saltfront.db");
-    }
-
-    /** Where there is a screen; a failure is no harm, the address is written. */
-    private static void openBrowser(String address) {
-        String system = System.getProperty("os.name", "").toLowerCase(Locale.ROOT);
-        List<String> command;
-        if (system.contains("mac")) {
-            command = List.of("open", address);
-        } else if (system.contains("windows")) {
-            command = List.of("rundll32", "url.dll,FileProtocolHandler", address);
-        } else if (System.getenv("DISPLAY") != null || System.getenv("WAYLAND_DISPLAY") != null) {
-            command = List.of("xdg-open", address);
-        } else {
-            return;
-        }
-        try {
-            new ProcessBuilder(command)
-                    .redirectErrorStream(true)
-                    .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-                    .start();
-        } catch (IOException e) {
-            return; // there is no such command
-        }
     }
 }

@@ -1,6 +1,8 @@
 package io.github.saltfront.app.document;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * The contents of one file. Ask {@link #root} for everything a request can hold, then call {@link #requireNoErrors} before
@@ -8,17 +10,43 @@ import java.util.List;
  */
 public final class Document {
     private final ProblemLog problems;
+    private final Raw.Mapping top;
     private final Node root;
     private boolean swept;
 
     Document(ProblemLog problems, Raw.Mapping top) {
         this.problems = problems;
+        this.top = top;
         this.root = Node.of(problems, "", top);
     }
 
     /** Returns the name of the file. */
     public String file() {
         return problems.file();
+    }
+
+    /**
+     * Returns everything that stands in the file, single values as the text that stands there: written as JSON it is the same
+     * request.
+     *
+     * @return maps, lists and texts
+     */
+    public Map<String, Object> contents() {
+        Map<String, Object> contents = new LinkedHashMap<>();
+        top.entries().forEach((key, raw) -> contents.put(key, content(raw)));
+        return contents;
+    }
+
+    private static Object content(Raw raw) {
+        if (raw instanceof Raw.Mapping mapping) {
+            Map<String, Object> contents = new LinkedHashMap<>();
+            mapping.entries().forEach((key, value) -> contents.put(key, content(value)));
+            return contents;
+        }
+        if (raw instanceof Raw.Sequence sequence) {
+            return sequence.entries().stream().map(Document::content).toList();
+        }
+        return ((Raw.Scalar) raw).text();
     }
 
     /** Returns the top level. */

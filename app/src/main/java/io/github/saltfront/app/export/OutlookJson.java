@@ -4,6 +4,7 @@ import io.github.saltfront.live.LiveSetup;
 import io.github.saltfront.live.MeasuredHold;
 import io.github.saltfront.live.Outlook;
 import io.github.saltfront.live.Spread;
+import io.github.saltfront.safety.CannotTell;
 import io.github.saltfront.safety.ConsumerMinimum;
 import io.github.saltfront.units.Temperature;
 import java.util.LinkedHashMap;
@@ -105,6 +106,7 @@ public final class OutlookJson {
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("proof", "measurement");
         json.put("met", measured.isShown());
+        json.put("verdict", verdict(measured));
         json.put("headline", measured.verdict().headline());
         json.put("reasons", measured.verdict().reasons());
         json.put("note", measured.verdict().kitchenNote());
@@ -113,6 +115,13 @@ public final class OutlookJson {
                 Math.min(100, Math.floor(100 * measured.lethality().share())));
         outlook.measuredTimeLeft().ifPresent(left -> json.put("hold_time_left_min", spread(left, MINUTE, 0)));
         return json;
+    }
+
+    private static String verdict(MeasuredHold measured) {
+        if (measured.isShown()) {
+            return "met";
+        }
+        return measured.verdict() instanceof CannotTell ? "cannot-tell" : "not-met";
     }
 
     private static Map<String, Object> plate(Outlook.Plate plate) {
@@ -146,7 +155,13 @@ public final class OutlookJson {
         return Double.isFinite(value) ? Double.valueOf(value) : null;
     }
 
-    private static String word(Enum<?> constant) {
+    /**
+     * Returns a constant as the contract names it.
+     *
+     * @param constant the constant
+     * @return such as {@code not-safe-yet}
+     */
+    public static String word(Enum<?> constant) {
         return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

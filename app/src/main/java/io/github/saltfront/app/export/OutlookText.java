@@ -5,6 +5,7 @@ import io.github.saltfront.live.LiveWarning;
 import io.github.saltfront.live.MeasuredHold;
 import io.github.saltfront.live.Outlook;
 import io.github.saltfront.live.Spread;
+import io.github.saltfront.safety.CannotTell;
 import io.github.saltfront.units.Temperature;
 import java.util.List;
 import java.util.Locale;
@@ -113,7 +114,9 @@ public final class OutlookText {
             row("", "measured: no reading counts yet");
             return;
         }
-        row("", "measured: " + measured.get().lethality().shareText() + " of the hold");
+        String share = measured.get().lethality().shareText() + " of the hold";
+        boolean bare = measured.get().verdict() instanceof CannotTell;
+        row("", "measured: " + share + (bare ? ", if the readings are true" : ""));
         outlook.measuredTimeLeft()
                 .filter(left -> !measured.get().isShown())
                 .ifPresent(left -> row("", "measured: expected to be shown in " + times(left)));

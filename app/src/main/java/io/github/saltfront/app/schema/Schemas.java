@@ -22,6 +22,7 @@ public final class Schemas {
         names.put("plan", "what plan --json writes");
         names.put("history", "what simulate writes as JSON");
         names.put("fronts", "what plan --format fronts writes");
+        names.put("outlook", "what follow --json writes");
         return names;
     }
 

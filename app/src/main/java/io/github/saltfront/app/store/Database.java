@@ -65,7 +65,7 @@ public final class Database {
             flyway.migrate();
         } catch (FlywayException e) {
             throw new IllegalArgumentException(
-                    "--data: " + file + " cannot be opened as a file of saved plans (" + firstLine(e)
+                    "--data: " + file + " cannot be opened as a file of saved plans and cooks (" + firstLine(e)
                             + "); give another file, or the copy that lies beside it.",
                     e);
         }
@@ -98,5 +98,10 @@ public final class Database {
     /** Returns the saved plans. */
     public SavedPlans savedPlans() {
         return new SavedPlans(jdbi);
+    }
+
+    /** Returns the cooks that are followed; to be closed by the caller, and only one at a time. */
+    public CookStore cooks() {
+        return new CookStore(jdbi);
     }
 }

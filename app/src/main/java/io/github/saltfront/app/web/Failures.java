@@ -2,6 +2,7 @@ package io.github.saltfront.app.web;
 
 import io.github.saltfront.app.document.DocumentException;
 import io.github.saltfront.app.document.Problem;
+import io.github.saltfront.app.follow.NoSuchCook;
 import io.github.saltfront.numerics.ConvergenceException;
 import io.github.saltfront.plan.PlanningException;
 import io.javalin.config.RoutesConfig;
@@ -31,6 +32,7 @@ final class Failures {
                     e.problems().stream().map(Failures::problem).toList();
             context.status(WRONG).contentType(WebJson.TYPE).result(WebJson.problems(problems));
         });
+        routes.exception(NoSuchCook.class, (e, context) -> answer(context, 404, "id", String.valueOf(e.getMessage())));
         routes.exception(PlanningException.class, (e, context) -> {
             // a time to serve is the user's to move, everything else is not feasible
             int status = e.field().equals("serve") ? WRONG : INFEASIBLE;

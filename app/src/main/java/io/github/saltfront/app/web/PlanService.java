@@ -12,6 +12,7 @@ import io.github.saltfront.plan.Request;
 import java.nio.charset.StandardCharsets;
 import java.time.ZonedDateTime;
 import java.util.Optional;
+import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Semaphore;
@@ -46,6 +47,11 @@ final class PlanService implements AutoCloseable {
 
     Catalog catalog() {
         return catalog;
+    }
+
+    /** Returns where parts of simulations run. */
+    Executor executor() {
+        return threads;
     }
 
     /**

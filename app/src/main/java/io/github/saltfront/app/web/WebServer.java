@@ -1,5 +1,7 @@
 package io.github.saltfront.app.web;
 
+import io.github.saltfront.app.follow.CookRegistry;
+import io.github.saltfront.app.follow.FollowSettings;
 import io.github.saltfront.app.store.Database;
 import io.github.saltfront.app.store.SavedPlans;
 import io.github.saltfront.catalog.Catalog;
@@ -24,11 +26,20 @@ public final class WebServer implements AutoCloseable {
 
     private final Javalin javalin;
     private final PlanService service;
+    private final CookRegistry cooks;
+    private final EventStreams streams;
     private final Optional<AccessCode> access;
 
-    private WebServer(Javalin javalin, PlanService service, Optional<AccessCode> access) {
+    private WebServer(
+            Javalin javalin,
+            PlanService service,
+            CookRegistry cooks,
+            EventStreams streams,
+            Optional<AccessCode> access) {
         this.javalin = javalin;
         this.service = service;
+        this.cooks = cooks;
+        this.streams = streams;
         this.access = access;
     }
 
@@ -40,17 +51,36 @@ public final class WebServer implements AutoCloseable {
      * @throws IllegalArgumentException if the port cannot be listened on
      */
     public static WebServer start(WebOptions options) {
+        return start(options, FollowSettings.usual(options.programVersion()));
+    }
+
+    /**
+     * Starts it with cooks that are followed in another way.
+     *
+     * @param options how
+     * @param following how cooks are followed
+     * @return the running server
+     * @throws IllegalArgumentException if the port cannot be listened on
+     */
+    public static WebServer start(WebOptions options, FollowSettings following) {
         QUIET.forEach(logger -> logger.setLevel(Level.WARNING));
-        SavedPlans plans = Database.open(options.data()).savedPlans();
+        Database database = Database.open(options.data());
+        SavedPlans plans = database.savedPlans();
         plans.purge(System.currentTimeMillis() - KEPT_MS);
         PlanService service = new PlanService(Catalog.load());
+        CookRegistry cooks = new CookRegistry(database.cooks(), service::plan, service.executor(), following);
+        // before anybody can ask: a reading must find its cook
+        cooks.resume();
+        EventStreams streams = new EventStreams(cooks);
         Optional<AccessCode> access =
                 options.lan() ? Optional.of(new AccessCode(new SecureRandom())) : Optional.empty();
         Guard guard = new Guard(Addresses.allowed(options.lan()), access);
-        Javalin javalin = Javalin.create(config -> configure(config, guard, access, routes(service, plans, options)));
+        Javalin javalin = Javalin.create(config ->
+                configure(config, guard, access, routes(service, plans, new CooksApi(cooks, streams), options)));
         try {
             javalin.start(options.lan() ? "0.0.0.0" : "127.0.0.1", options.port());
         } catch (RuntimeException e) {
+            cooks.close();
             service.close();
             throw new IllegalArgumentException(
                     "--port: got " + options.port() + ", where this computer does not let the program listen ("
@@ -58,13 +88,14 @@ public final class WebServer implements AutoCloseable {
                             + (options.port() + 1) + ".",
                     e);
         }
-        return new WebServer(javalin, service, access);
+        return new WebServer(javalin, service, cooks, streams, access);
     }
 
-    static List<Route> routes(PlanService service, SavedPlans plans, WebOptions options) {
+    static List<Route> routes(PlanService service, SavedPlans plans, CooksApi cooks, WebOptions options) {
         List<Route> routes = new ArrayList<>(new Api(service, options.programVersion()).routes());
         routes.addAll(new Downloads(service).routes());
         routes.addAll(new SavedApi(plans, service, options.programVersion()).routes());
+        routes.addAll(cooks.routes());
         return routes;
     }
 
@@ -114,9 +145,16 @@ public final class WebServer implements AutoCloseable {
         return javalin.port();
     }
 
+    /** Returns the cooks that are followed. */
+    public CookRegistry cooks() {
+        return cooks;
+    }
+
     @Override
     public void close() {
+        streams.close();
         javalin.stop();
+        cooks.close();
         service.close();
     }
 }

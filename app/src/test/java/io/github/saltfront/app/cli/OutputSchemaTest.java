@@ -81,6 +81,30 @@ class OutputSchemaTest {
     }
 
     @Test
+    void outlooksAreValid() {
+        SchemaDocument schema = SchemaDocument.of("outlook");
+        String[] command = {
+            "follow",
+            "../examples/live/loin.yaml",
+            "../examples/live/loin.csv",
+            "--at",
+            "0min",
+            "--at",
+            "81min",
+            "--probe-error",
+            "0.5",
+            "--distance",
+            "0",
+            "--serve-in",
+            "3h",
+            "--json"
+        };
+        JsonNode outlook = CommandRun.of(command).json();
+        schema.requireValid("follow", outlook);
+        requireAllUsed(schema, List.of(outlook));
+    }
+
+    @Test
     void schemaSeesWhatIsWrong() {
         SchemaDocument schema = SchemaDocument.of("history");
         JsonNode slab = CommandRun.of("simulate", "../examples/slab.yaml").json();

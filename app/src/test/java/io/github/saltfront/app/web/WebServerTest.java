@@ -3,6 +3,8 @@ package io.github.saltfront.app.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.saltfront.app.export.PlanJson;
+import io.github.saltfront.app.follow.CookRegistry;
+import io.github.saltfront.app.follow.FollowSettings;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -64,7 +66,7 @@ class WebServerTest {
                 URI.create("http://localhost:" + server.orElseThrow().port() + path));
     }
 
-    private static HttpResponse<String> send(HttpRequest.Builder request) {
+    static HttpResponse<String> send(HttpRequest.Builder request) {
         try {
             return CLIENT.send(request.build(), BodyHandlers.ofString());
         } catch (IOException | InterruptedException e) {
@@ -96,13 +98,13 @@ class WebServerTest {
         Set<String> routes = new TreeSet<>();
         PlanService service = new PlanService(io.github.saltfront.catalog.Catalog.load());
         WebOptions options = new WebOptions(0, false, folder.resolve("c.db"), "test");
-        WebServer.routes(
-                        service,
-                        io.github.saltfront.app.store.Database.open(options.data())
-                                .savedPlans(),
-                        options)
+        io.github.saltfront.app.store.Database database = io.github.saltfront.app.store.Database.open(options.data());
+        CookRegistry cooks =
+                new CookRegistry(database.cooks(), service::plan, Runnable::run, FollowSettings.usual("test"));
+        WebServer.routes(service, database.savedPlans(), new CooksApi(cooks, new EventStreams(cooks)), options)
                 .forEach(route ->
                         routes.add(route.method().name().toLowerCase(java.util.Locale.ROOT) + " " + route.path()));
+        cooks.close();
         service.close();
         assertThat(described).isEqualTo(routes);
         assertThat(document.path("openapi").asString()).startsWith("3.1");
@@ -147,10 +149,13 @@ class WebServerTest {
 
     @Test
     void whatCannotBePlannedIsToldBesideItsKey() {
-        HttpResponse<String> response = post("/api/plan", "{\"cut\":\"salmon-fillet\",\"mass\":\"170 g\"}");
+        HttpResponse<String> response = post(
+                "/api/plan?alternatives=no",
+                "{\"cut\":\"chicken-breast-skinless\",\"mass\":\"220 g\",\"appliance\":\"water-bath\",\"setting\":\"50 °C\","
+                        + "\"salting\":{\"treatment\":\"none\"}}");
         assertThat(response.statusCode()).isEqualTo(422);
         assertThat(json(response).path("problems").get(0).path("field").asString())
-                .isEqualTo("cut");
+                .isEqualTo("appliance");
     }
 
     @ParameterizedTest

@@ -1,0 +1,147 @@
+package io.github.saltfront.e2e;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
+import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.ColorScheme;
+import io.github.saltfront.app.follow.CookOptions;
+import io.github.saltfront.live.Reading;
+import io.github.saltfront.units.Temperature;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A cook at the stove: the alarm, a reload, a lost network, and a unit that was wrong. */
+class LivePageTest {
+    private static final String BREAST =
+            "{\"cut\":\"chicken-breast-skinless\",\"mass\":\"220 g\",\"appliance\":\"oven-fan\",\"salting\":{\"treatment\":\"none\"}}";
+
+    @TempDir
+    private static Path folder;
+
+    private static Optional<Kitchen> open = Optional.empty();
+
+    @BeforeAll
+    static void start() {
+        boolean required = Objects.equals(System.getenv("SALTFRONT_BROWSER_TESTS"), "required");
+        assumeTrue(required || Kitchen.hasBrowser(), "Chromium is not installed; .ci/run installs it");
+        PlaywrightAssertions.setDefaultAssertionTimeout(60_000);
+        open = Optional.of(Kitchen.open(folder.resolve("cooks.db")));
+    }
+
+    @AfterAll
+    static void stop() {
+        open.ifPresent(Kitchen::close);
+    }
+
+    private static Kitchen kitchen() {
+        return open.orElseThrow();
+    }
+
+    private static String begin(String title, long secondsAgo) {
+        CookOptions options = new CookOptions(
+                title,
+                Optional.of(System.currentTimeMillis() - 1000 * secondsAgo),
+                "C",
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                1);
+        return kitchen().cooks().begin(BREAST.getBytes(StandardCharsets.UTF_8), options);
+    }
+
+    /** Readings that rise steadily from 4 °C. */
+    private static void feed(String id, double celsius, int seconds) {
+        List<Reading> readings = new ArrayList<>();
+        for (int second = 0; second <= seconds; second += 30) {
+            double share = (double) second / seconds;
+            readings.add(new Reading(
+                    "core", Reading.Role.CORE, second, Temperature.fromCelsius(4 + share * share * (celsius - 4))));
+        }
+        kitchen().cooks().feed(id, readings, "file");
+    }
+
+    private static void press(Page page, String name) {
+        page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name))
+                .first()
+                .click();
+    }
+
+    @Test
+    void theAlarmRingsThroughAReloadAndUntilItIsAnsweredOnAnyPage() {
+        String id = begin("Sunday breast", 1205);
+        feed(id, 72, 1200);
+        Page phone = kitchen().phone(ColorScheme.DARK);
+        phone.navigate(kitchen().address() + "live.html#cook=" + id);
+        assertThat(phone.locator("[data-alarm=pull-now]")).isVisible();
+        assertThat(phone.locator("html")).hasAttribute("data-ringing", "yes");
+        assertThat(phone.locator(".figures .do")).hasText("Take it out now");
+        press(phone, "Let this page ring");
+        assertThat(phone.locator(".keep")).containsText("This page can ring");
+        Kitchen.assertAccessible(phone);
+        Kitchen.assertFits(phone);
+        phone.reload();
+        assertThat(phone.locator("html")).hasAttribute("data-ringing", "yes");
+        Page desk = kitchen().desk(ColorScheme.LIGHT);
+        desk.navigate(kitchen().address() + "live.html#cook=" + id);
+        assertThat(desk.locator("[data-alarm=pull-now]")).isVisible();
+        press(desk, "Stop the alarm");
+        assertThat(phone.locator("html")).hasAttribute("data-ringing", "no");
+        press(phone, "It is out of the heat");
+        assertThat(desk.locator(".figures .do")).hasText("Out of the heat, resting");
+        Kitchen.assertAccessible(desk);
+        kitchen().assertQuiet();
+    }
+
+    @Test
+    void aReadingTypedWithoutTheNetworkIsSentWhenItIsBack() {
+        String id = begin("Lost and found", 120);
+        Page page = kitchen().phone(ColorScheme.LIGHT);
+        page.navigate(kitchen().address() + "live.html#cook=" + id);
+        assertThat(page.locator("html")).hasAttribute("data-ready", "yes");
+        // the files of the page are at hand once its worker is there
+        page.evaluate("navigator.serviceWorker.ready.then(() => true)");
+        page.context().setOffline(true);
+        page.getByLabel("It shows, in °C").fill("5,5");
+        press(page, "Add");
+        assertThat(page.locator("#contact")).containsText("One reading waits to be sent");
+        page.reload();
+        assertThat(page.locator("#contact")).containsText("One reading waits to be sent");
+        assertThat(page.locator(".figures h2")).hasText("Lost and found");
+        page.context().setOffline(false);
+        assertThat(page.locator("#contact")).isHidden();
+        assertThat(page.locator(".figures .huge").last()).containsText("5.5");
+        assertThat(kitchen().cooks().csv(id)).containsPattern("\n[0-9]+(\\.[0-9]+)?,5\\.5\n");
+        kitchen().assertQuiet();
+    }
+
+    @Test
+    void aPlanIsFollowedFromItsPageAndAWrongUnitIsAsked() {
+        Page page = kitchen().desk(ColorScheme.LIGHT);
+        String plan = java.util.Base64.getUrlEncoder()
+                .withoutPadding()
+                .encodeToString(BREAST.getBytes(StandardCharsets.UTF_8));
+        page.navigate(kitchen().address() + "live.html#plan=" + plan);
+        press(page, "The meat goes in now");
+        assertThat(page.locator(".figures .do")).hasText("Leave it in");
+        page.getByLabel("It shows, in °C").fill("39.5");
+        press(page, "Add");
+        press(page, "They are °F");
+        assertThat(page.locator("#happened")).containsText("Probe core reads °F");
+        assertThat(page.locator(".figures .huge").last()).containsText("4.2");
+        Kitchen.assertAccessible(page);
+        Kitchen.assertFits(page);
+        kitchen().assertQuiet();
+    }
+}
