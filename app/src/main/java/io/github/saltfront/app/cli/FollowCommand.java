@@ -31,7 +31,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -122,12 +121,7 @@ final class FollowCommand implements Callable<Integer> {
         List<Reading> readings = readings();
         List<Double> moments = moments(readings);
         Request request = PlanFile.read(DocumentReader.read(file), Catalog.load(), ZonedDateTime.now());
-        ExecutorService threads =
-                Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors(), task -> {
-                    Thread thread = new Thread(task, "ensemble");
-                    thread.setDaemon(true);
-                    return thread;
-                });
+        ExecutorService threads = DataFile.threads();
         CommandLine line = spec.commandLine();
         List<Outlook> outlooks;
         LiveSetup setup;

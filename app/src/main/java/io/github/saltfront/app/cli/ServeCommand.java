@@ -59,7 +59,7 @@ final class ServeCommand implements Callable<Integer> {
             throw new IllegalArgumentException(
                     "--port: got " + port + ", expected a number from 0 to 65535; choose one such as 8474.");
         }
-        Path file = data == null ? usualData() : data;
+        Path file = data == null ? DataFile.usual() : data;
         WebServer server = WebServer.start(new WebOptions(port, lan, file, Version.text()));
         PrintWriter out = spec.commandLine().getOut();
         out.println("Saltfront is at " + server.address());
@@ -92,14 +92,6 @@ final class ServeCommand implements Callable<Integer> {
         addresses.forEach(address -> out.println("In your network: " + address));
         out.println("Or let a phone read this:");
         out.print(new QrCode(addresses.get(0)).text());
-    }
-
-    private static Path usualData() {
-        String folder = System.getenv("XDG_DATA_HOME");
-        Path base = folder == null || folder.isBlank()
-                ? Path.of(System.getProperty("user.home", "."), ".local", "share")
-                : Path.of(folder);
-        return base.resolve("saltfront").resolve("saltfront.db");
     }
 
     /** Where there is a screen; a failure is no harm, the address is written. */

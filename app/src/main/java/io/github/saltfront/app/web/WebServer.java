@@ -1,7 +1,7 @@
 package io.github.saltfront.app.web;
 
+import io.github.saltfront.app.notebook.Notebook;
 import io.github.saltfront.app.store.Database;
-import io.github.saltfront.app.store.SavedPlans;
 import io.github.saltfront.catalog.Catalog;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
@@ -41,13 +41,18 @@ public final class WebServer implements AutoCloseable {
      */
     public static WebServer start(WebOptions options) {
         QUIET.forEach(logger -> logger.setLevel(Level.WARNING));
-        SavedPlans plans = Database.open(options.data()).savedPlans();
-        plans.purge(System.currentTimeMillis() - KEPT_MS);
-        PlanService service = new PlanService(Catalog.load());
+        Database database = Database.open(options.data());
+        database.savedPlans().purge(System.currentTimeMillis() - KEPT_MS);
+        database.notedCooks().purge(System.currentTimeMillis() - KEPT_MS);
+        Catalog catalog = Catalog.load();
+        Notebook notebook = new Notebook(database, catalog, options.programVersion());
+        PlanService service =
+                new PlanService(catalog, use -> notebook.learning().knowledge(use.profile(), use.butcher()));
         Optional<AccessCode> access =
                 options.lan() ? Optional.of(new AccessCode(new SecureRandom())) : Optional.empty();
         Guard guard = new Guard(Addresses.allowed(options.lan()), access);
-        Javalin javalin = Javalin.create(config -> configure(config, guard, access, routes(service, plans, options)));
+        Javalin javalin =
+                Javalin.create(config -> configure(config, guard, access, routes(service, database, options)));
         try {
             javalin.start(options.lan() ? "0.0.0.0" : "127.0.0.1", options.port());
         } catch (RuntimeException e) {
@@ -61,10 +66,14 @@ public final class WebServer implements AutoCloseable {
         return new WebServer(javalin, service, access);
     }
 
-    static List<Route> routes(PlanService service, SavedPlans plans, WebOptions options) {
+    static List<Route> routes(PlanService service, Database database, WebOptions options) {
         List<Route> routes = new ArrayList<>(new Api(service, options.programVersion()).routes());
         routes.addAll(new Downloads(service).routes());
-        routes.addAll(new SavedApi(plans, service, options.programVersion()).routes());
+        routes.addAll(new SavedApi(database.savedPlans(), service, options.programVersion()).routes());
+        Notebook notebook = new Notebook(database, service.catalog(), options.programVersion());
+        routes.addAll(new NotebookApi(notebook, service, options.programVersion()).routes());
+        routes.addAll(new ThermometerApi(notebook.thermometers(), options.programVersion()).routes());
+        routes.addAll(new TrialApi(database.trials(), options).routes());
         return routes;
     }
 

@@ -96,11 +96,7 @@ class WebServerTest {
         Set<String> routes = new TreeSet<>();
         PlanService service = new PlanService(io.github.saltfront.catalog.Catalog.load());
         WebOptions options = new WebOptions(0, false, folder.resolve("c.db"), "test");
-        WebServer.routes(
-                        service,
-                        io.github.saltfront.app.store.Database.open(options.data())
-                                .savedPlans(),
-                        options)
+        WebServer.routes(service, io.github.saltfront.app.store.Database.open(options.data()), options)
                 .forEach(route ->
                         routes.add(route.method().name().toLowerCase(java.util.Locale.ROOT) + " " + route.path()));
         service.close();
