@@ -23,6 +23,7 @@ import java.util.OptionalDouble;
  * @param radiation exchange with walls or embers
  * @param evaporation how water leaves the surface
  * @param provenance where it comes from
+ * @param tuning what a kitchen has learned about it
  */
 public record Appliance(
         String id,
@@ -35,13 +36,78 @@ public record Appliance(
         Band convection,
         Radiation radiation,
         Evaporation evaporation,
-        Provenance provenance)
+        Provenance provenance,
+        ApplianceTuning tuning)
         implements CatalogEntry {
     /** Copies the aliases and checks signs. */
     public Appliance {
         aliases = List.copyOf(aliases);
         Checks.requirePositive("heat transfer coefficient", convection.low(), "W/(m2.K)");
         Checks.requireInRange("set-point error", setPointError, 0, 100, "K");
+    }
+
+    /**
+     * Creates an appliance of which nothing was learned.
+     *
+     * @param id key
+     * @param name plain name
+     * @param aliases other names
+     * @param medium what touches the surface
+     * @param bothFaces whether both faces are heated at once
+     * @param temperature usual band of settings [K]
+     * @param setPointError half width of the 90 % band of the true against the set temperature [K]
+     * @param convection heat transfer coefficient by convection or contact [W/(m2.K)]
+     * @param radiation radiation to the surface
+     * @param evaporation how water leaves the surface
+     * @param provenance where it comes from
+     */
+    public Appliance(
+            String id,
+            String name,
+            List<String> aliases,
+            Medium medium,
+            boolean bothFaces,
+            Band temperature,
+            double setPointError,
+            Band convection,
+            Radiation radiation,
+            Evaporation evaporation,
+            Provenance provenance) {
+        this(
+                id,
+                name,
+                aliases,
+                medium,
+                bothFaces,
+                temperature,
+                setPointError,
+                convection,
+                radiation,
+                evaporation,
+                provenance,
+                ApplianceTuning.NONE);
+    }
+
+    /**
+     * Returns the same appliance with what a kitchen has learned about it.
+     *
+     * @param learned what was learned
+     * @return the appliance
+     */
+    public Appliance tuned(ApplianceTuning learned) {
+        return new Appliance(
+                id,
+                name,
+                aliases,
+                medium,
+                bothFaces,
+                temperature,
+                setPointError,
+                convection,
+                radiation,
+                evaporation,
+                provenance,
+                learned);
     }
 
     static Appliance read(CsvTable.Row row) {

@@ -92,6 +92,10 @@ public record CookingMedium(Appliance appliance, double setting, double totalPre
      * @return the conditions
      */
     public List<FaceCondition> faces(Draw draw, boolean rest) {
+        return tunedFaces(rest ? draw : draw.tuned(appliance.tuning()), rest);
+    }
+
+    private List<FaceCondition> tunedFaces(Draw draw, boolean rest) {
         double temperature = temperature(draw, rest);
         double coefficient = draw.logarithmic(rest ? Uncertainty.REST : Uncertainty.CONVECTION, appliance.convection());
         double emissivity = emissivity(draw);

@@ -1,5 +1,6 @@
 package io.github.saltfront.plan;
 
+import io.github.saltfront.catalog.ApplianceTuning;
 import io.github.saltfront.numerics.LatinHypercube;
 import io.github.saltfront.numerics.NormalDistribution;
 import io.github.saltfront.quality.Band;
@@ -61,6 +62,40 @@ public final class Draw {
             draws.add(new Draw(variates));
         }
         return List.copyOf(draws);
+    }
+
+    /**
+     * Returns the same luck in an appliance of which something was learned: true temperature and heat transfer are drawn about
+     * what was learned, everything else stays.
+     *
+     * @param tuning what was learned
+     * @return the luck
+     */
+    public Draw tuned(ApplianceTuning tuning) {
+        if (tuning.isNone()) {
+            return this;
+        }
+        int setting = Uncertainty.SETTING.ordinal();
+        int convection = Uncertainty.CONVECTION.ordinal();
+        double[] moved = variates.clone();
+        double own = Math.sqrt(1 - tuning.correlation() * tuning.correlation());
+        moved[setting] = tuning.meanSetting() + tuning.spreadSetting() * variates[setting];
+        moved[convection] = tuning.meanConvection()
+                + tuning.spreadConvection() * (tuning.correlation() * variates[setting] + own * variates[convection]);
+        return new Draw(moved);
+    }
+
+    /**
+     * Returns the same luck with one variate replaced.
+     *
+     * @param of what for
+     * @param variate standard normal variate [-]
+     * @return the luck
+     */
+    public Draw with(Uncertainty of, double variate) {
+        double[] changed = variates.clone();
+        changed[of.ordinal()] = Checks.requireFinite("variate of the " + of.words(), variate);
+        return new Draw(changed);
     }
 
     /**

@@ -1,6 +1,7 @@
 package io.github.saltfront.plan;
 
 import io.github.saltfront.catalog.Appliance;
+import io.github.saltfront.catalog.ApplianceTuning;
 import io.github.saltfront.quality.JuiceLoss;
 import io.github.saltfront.quality.KajitaniJuice;
 import io.github.saltfront.safety.Caution;
@@ -153,7 +154,7 @@ public final class Planner {
 
         List<Draw> draws = Draw.ensemble(MEMBERS, seed);
         DayEnsemble ensemble = ensemble(draws);
-        double pull = found.pullTemperature();
+        double pull = Math.max(found.pullTemperature(), pullWithoutLearning());
         double first = pull;
         CompletableFuture<Optional<SolidCheck>> running =
                 CompletableFuture.supplyAsync(() -> SolidCheck.run(request, settings, stages, first), executor);
@@ -177,6 +178,18 @@ public final class Planner {
                 Sensitivity.of(draws, days, correction(check).timeFactor());
         return new Plan(
                 request, salting, cooking, result, clock, cautions(salting, cooking), sensitivities, MEMBERS, seed);
+    }
+
+    /** An oven learned to be hot promises more carry-over; the reading is never lower than without that knowledge. */
+    private double pullWithoutLearning() {
+        Request.Cook cook = request.cook();
+        if (!cook.appliance().tuning().isHotter()) {
+            return Double.NEGATIVE_INFINITY;
+        }
+        Request usual = request.cookedBy(cook.in(cook.appliance().tuned(ApplianceTuning.NONE)));
+        return new Planner(usual, executor, seed)
+                .searchPull(new CookStages(usual, rule))
+                .pullTemperature();
     }
 
     private DayEnsemble ensemble(List<Draw> draws) {

@@ -38,6 +38,16 @@ public record Request(
     }
 
     /**
+     * Returns the same request for another cook.
+     *
+     * @param other the cook
+     * @return the request
+     */
+    public Request cookedBy(Cook other) {
+        return new Request(food, salting, other, taste, timing, guests, assumptions);
+    }
+
+    /**
      * Something that was not said and is assumed.
      *
      * @param field field of the request
@@ -171,6 +181,16 @@ public record Request(
                             sequence.after().stream().map(CookSequence.Step::appliance))
                     .flatMap(all -> all)
                     .toList();
+        }
+
+        /**
+         * Returns the same cook with another main appliance.
+         *
+         * @param other the appliance
+         * @return the cook
+         */
+        public Cook in(Appliance other) {
+            return new Cook(other, setting, altitude, sequence);
         }
     }
 

@@ -27,6 +27,12 @@ public final class InstrumentCheck implements ProbeError {
      */
     public static final double BOILING_BOUND_FROM_ALTITUDE = 0.9;
 
+    /**
+     * Bound on the boiling point from the pressure at the place [K]; our estimate: 5 hPa of a household barometer are 0.14 K, and as
+     * much again for the depth of the tip and what is dissolved in the water.
+     */
+    public static final double BOILING_BOUND_FROM_PRESSURE = 0.3;
+
     /** Accuracy that the food code asks of a thermometer in Celsius [K]. */
     public static final double FOOD_CODE_TOLERANCE = 1.0;
 

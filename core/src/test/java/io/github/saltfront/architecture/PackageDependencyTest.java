@@ -29,6 +29,7 @@ class PackageDependencyTest {
             "catalog",
             "plan",
             "live",
+            "learn",
             "trial");
 
     @ArchTest

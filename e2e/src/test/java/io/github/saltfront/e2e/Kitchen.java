@@ -1,6 +1,7 @@
 package io.github.saltfront.e2e;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.deque.html.axecore.playwright.AxeBuilder;
 import com.deque.html.axecore.results.Rule;
@@ -9,6 +10,7 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.ColorScheme;
 import io.github.saltfront.app.follow.CookRegistry;
 import io.github.saltfront.app.follow.FollowSettings;
@@ -19,6 +21,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Stream;
 
 /** A running program and a browser before it. */
@@ -58,6 +61,14 @@ final class Kitchen implements AutoCloseable {
                 .launch(new BrowserType.LaunchOptions()
                         .setExecutablePath(chromium().orElseThrow()));
         return new Kitchen(server, playwright, browser);
+    }
+
+    /** Opens one, or skips the tests where there is no browser and none is demanded. */
+    static Kitchen openOrSkip(Path data) {
+        boolean required = Objects.equals(System.getenv("SALTFRONT_BROWSER_TESTS"), "required");
+        assumeTrue(required || hasBrowser(), "Chromium is not installed; .ci/run installs it");
+        PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_MS);
+        return open(data);
     }
 
     String address() {

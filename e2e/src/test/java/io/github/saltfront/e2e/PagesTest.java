@@ -2,15 +2,12 @@ package io.github.saltfront.e2e;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Path;
-import java.util.Objects;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -26,10 +23,7 @@ class PagesTest {
 
     @BeforeAll
     static void start() {
-        boolean required = Objects.equals(System.getenv("SALTFRONT_BROWSER_TESTS"), "required");
-        assumeTrue(required || Kitchen.hasBrowser(), "Chromium is not installed; .ci/run installs it");
-        PlaywrightAssertions.setDefaultAssertionTimeout(60_000);
-        open = Optional.of(Kitchen.open(folder.resolve("plans.db")));
+        open = Optional.of(Kitchen.openOrSkip(folder.resolve("plans.db")));
     }
 
     @AfterAll

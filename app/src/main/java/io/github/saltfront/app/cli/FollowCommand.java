@@ -26,7 +26,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -106,7 +105,7 @@ final class FollowCommand implements Callable<Integer> {
         List<Reading> readings = probes.read(log);
         List<Double> moments = moments(readings);
         Request request = PlanFile.read(DocumentReader.read(file), Catalog.load(), ZonedDateTime.now());
-        ExecutorService threads = threads();
+        ExecutorService threads = DataFile.threads();
         CommandLine line = spec.commandLine();
         List<Outlook> outlooks;
         LiveSetup setup;
@@ -148,7 +147,7 @@ final class FollowCommand implements Callable<Integer> {
         }
         double silence = untilSilent.isPresent() ? time("--until-silent", untilSilent.get()) : Double.POSITIVE_INFINITY;
         Request request = PlanFile.read(DocumentReader.read(file), Catalog.load(), ZonedDateTime.now());
-        ExecutorService threads = threads();
+        ExecutorService threads = DataFile.threads();
         CommandLine line = spec.commandLine();
         try {
             LiveSetup.requireOneHeat(request);
@@ -163,14 +162,6 @@ final class FollowCommand implements Callable<Integer> {
             threads.shutdownNow();
         }
         return 0;
-    }
-
-    private static ExecutorService threads() {
-        return Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors(), task -> {
-            Thread thread = new Thread(task, "ensemble");
-            thread.setDaemon(true);
-            return thread;
-        });
     }
 
     private List<Double> moments(List<Reading> readings) {

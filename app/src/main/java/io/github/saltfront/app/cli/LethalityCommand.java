@@ -4,6 +4,8 @@ import io.github.saltfront.app.export.LethalityJson;
 import io.github.saltfront.app.export.LethalityPage;
 import io.github.saltfront.app.export.LethalityResult;
 import io.github.saltfront.app.export.LethalityText;
+import io.github.saltfront.app.notebook.NotebookViews;
+import io.github.saltfront.app.notebook.Thermometers;
 import io.github.saltfront.app.probe.LogReadException;
 import io.github.saltfront.app.probe.LogReading;
 import io.github.saltfront.app.probe.TemperatureLogReader;
@@ -11,6 +13,7 @@ import io.github.saltfront.matter.IapwsIf97Saturation;
 import io.github.saltfront.matter.StandardAtmosphere;
 import io.github.saltfront.safety.DeclaredProbeError;
 import io.github.saltfront.safety.InstrumentCheck;
+import io.github.saltfront.safety.InstrumentHistory;
 import io.github.saltfront.safety.Kitchen;
 import io.github.saltfront.safety.MeasuredRecord;
 import io.github.saltfront.safety.Placement;
@@ -23,11 +26,13 @@ import java.io.UncheckedIOException;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -101,6 +106,16 @@ public final class LethalityCommand implements Callable<Integer> {
     private Optional<String> probeError;
 
     @Option(
+            names = "--thermometer",
+            paramLabel = "NAME",
+            description =
+                    "Take off the error found in the last check of this thermometer; see the command thermometer.")
+    private Optional<String> thermometer;
+
+    @Mixin
+    private DataFile data = new DataFile();
+
+    @Option(
             names = "--distance",
             description = "How much colder the coldest spot may have been [°C]; 0 if probed there.")
     private Optional<String> distance;
@@ -136,6 +151,7 @@ public final class LethalityCommand implements Callable<Integer> {
         this.boilingReading = Optional.empty();
         this.altitude = Optional.empty();
         this.probeError = Optional.empty();
+        this.thermometer = Optional.empty();
         this.distance = Optional.empty();
         this.report = Optional.empty();
         this.spec = CommandSpec.create();
@@ -196,6 +212,13 @@ public final class LethalityCommand implements Callable<Integer> {
     }
 
     private ProbeError probeError() {
+        if (thermometer.isPresent()) {
+            if (iceReading.isPresent() || boilingReading.isPresent() || probeError.isPresent()) {
+                throw new IllegalArgumentException(
+                        "--thermometer and readings or an error given here exclude each other; leave one out.");
+            }
+            return checked(thermometer.get());
+        }
         if (iceReading.isEmpty()) {
             if (boilingReading.isPresent()) {
                 throw new IllegalArgumentException(
@@ -224,6 +247,24 @@ public final class LethalityCommand implements Callable<Integer> {
                 boilingPoint,
                 InstrumentCheck.BOILING_BOUND_FROM_ALTITUDE,
                 DISPLAY_STEP);
+    }
+
+    /** The last check; when it is overdue that is said, and the correction still taken: an old one is better than none. */
+    private ProbeError checked(String name) {
+        Thermometers bench = new Thermometers(data.open().instrumentChecks());
+        LocalDate today = LocalDate.now();
+        ProbeError error = bench.errorOn(name, today)
+                .orElseThrow(() -> new IllegalArgumentException("--thermometer: got \"" + name
+                        + "\", which was never checked here, expected one of "
+                        + bench.checks().instruments() + "; check it first: thermometer check " + name + "."));
+        long left = bench.history(name).daysLeft(today, InstrumentHistory.USUAL_DAYS, NotebookViews.SHOWN_AT);
+        if (left <= 0) {
+            PrintWriter err = spec.commandLine().getErr();
+            err.println(
+                    "The thermometer \"" + name + "\" is due for a check; its correction is older than it should be.");
+            err.flush();
+        }
+        return error;
     }
 
     private int fail(String message) {

@@ -91,7 +91,7 @@ final class LiveCommand implements Callable<Integer> {
         List<Reading> log = replay.map(probes::read).orElse(List.of());
         Optional<GrowingLog> growing = watch.map(path -> new GrowingLog(path, probes));
         List<Reading> first = growing.isPresent() ? growing.get().poll() : List.of();
-        WebServer web = server.start(replay.isPresent() ? passing() : ServerFlags.usualData());
+        WebServer web = server.start(replay.isPresent() ? passing() : DataFile.usual());
         String id;
         try {
             id = web.cooks().begin(request(document), options(first));

@@ -33,6 +33,9 @@ public final class Main implements Runnable {
         commands.put("lethality", LethalityCommand.class);
         commands.put("cool", CoolCommand.class);
         commands.put("trial", TrialCommand.class);
+        commands.put("notebook", NotebookCommand.class);
+        commands.put("thermometer", ThermometerCommand.class);
+        commands.put("explain", ExplainCommand.class);
         commands.put("catalog", CatalogCommand.class);
         commands.put("schema", SchemaCommand.class);
         commands.put("serve", ServeCommand.class);

@@ -1,6 +1,8 @@
 package io.github.saltfront.app.cli;
 
+import io.github.saltfront.app.document.Document;
 import io.github.saltfront.app.document.DocumentReader;
+import io.github.saltfront.app.notebook.CookFile;
 import io.github.saltfront.app.request.PlanFile;
 import io.github.saltfront.catalog.Catalog;
 import io.github.saltfront.plan.Nearest;
@@ -11,12 +13,13 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.ZonedDateTime;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -74,17 +77,24 @@ final class PlanCommand implements Callable<Integer> {
                     "Address of a page that the card shows as a code to scan, such as that of the running server.")
     private @Nullable String link;
 
+    @Option(
+            names = "--notebook",
+            arity = "0..1",
+            paramLabel = "KITCHEN",
+            fallbackValue = CookFile.USUAL_PROFILE,
+            description = "Use what this kitchen has learned from its cooks; home if no name is given.")
+    private Optional<String> notebook = Optional.empty();
+
+    @Mixin
+    private DataFile data = new DataFile();
+
     @Override
     public Integer call() {
         PlanFormat form = form();
         Catalog catalog = Catalog.load();
-        Request request = PlanFile.read(DocumentReader.read(file), catalog, ZonedDateTime.now());
-        ExecutorService threads =
-                Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors(), task -> {
-                    Thread thread = new Thread(task, "ensemble");
-                    thread.setDaemon(true);
-                    return thread;
-                });
+        Document document = DocumentReader.read(file);
+        Request request = learned(PlanFile.read(document, catalog, ZonedDateTime.now()), document, catalog);
+        ExecutorService threads = DataFile.threads();
         CommandLine line = spec.commandLine();
         PlanSearch.Found found;
         try (Progress progress = Progress.start("planning", line.getErr(), Terminal.isErr())) {
@@ -99,6 +109,17 @@ final class PlanCommand implements Callable<Integer> {
         }
         write(form.bytes(found, link), line);
         return found.plan().cooking().verdict().isMet() ? 0 : ErrorMessages.INFEASIBLE;
+    }
+
+    /** The file of data is touched only where a notebook is asked for. */
+    private Request learned(Request request, Document document, Catalog catalog) {
+        Optional<PlanFile.NotebookUse> use =
+                notebook.map(name -> new PlanFile.NotebookUse(name, "")).or(() -> PlanFile.notebook(document));
+        return use.map(u -> data.notebook(catalog)
+                        .learning()
+                        .knowledge(u.profile(), u.butcher())
+                        .applied(request))
+                .orElse(request);
     }
 
     /** What could be done instead, each planned in full before it is told. */

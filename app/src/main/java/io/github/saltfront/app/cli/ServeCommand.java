@@ -27,7 +27,7 @@ final class ServeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws InterruptedException {
-        flags.serve(flags.start(ServerFlags.usualData()), "", spec.commandLine().getOut());
+        flags.serve(flags.start(DataFile.usual()), "", spec.commandLine().getOut());
         return 0;
     }
 }

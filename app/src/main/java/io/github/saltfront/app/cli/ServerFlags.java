@@ -84,14 +84,6 @@ final class ServerFlags {
         out.print(new QrCode(addresses.get(0)).text());
     }
 
-    static Path usualData() {
-        String folder = System.getenv("XDG_DATA_HOME");
-        Path base = folder == null || folder.isBlank()
-                ? Path.of(System.getProperty("user.home", "."), ".local", "share")
-                : Path.of(folder);
-        return base.resolve("saltfront").resolve("saltfront.db");
-    }
-
     /** Where there is a screen; a failure is no harm, the address is written. */
     private static void openBrowser(String address) {
         String system = System.getProperty("os.name", "").toLowerCase(Locale.ROOT);

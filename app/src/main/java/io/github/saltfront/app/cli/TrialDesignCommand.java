@@ -3,12 +3,14 @@ package io.github.saltfront.app.cli;
 import io.github.saltfront.app.document.DocumentReader;
 import io.github.saltfront.app.export.TrialDesignText;
 import io.github.saltfront.app.export.TrialJson;
+import io.github.saltfront.app.export.TrialPdf;
 import io.github.saltfront.app.export.TrialSheets;
 import io.github.saltfront.app.export.TrialTables;
 import io.github.saltfront.app.request.TrialFile;
 import io.github.saltfront.trial.TrialDesign;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -33,7 +35,10 @@ final class TrialDesignCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FILE", description = "The trial as YAML or JSON.")
     private Path file = Path.of("");
 
-    @Option(names = "--sheets", paramLabel = "OUT.html", description = "Write blank score sheets, one page per taster.")
+    @Option(
+            names = "--sheets",
+            paramLabel = "OUT",
+            description = "Write blank score sheets, one page per taster: .html or .pdf.")
     private Optional<Path> sheets = Optional.empty();
 
     @Option(names = "--answers", paramLabel = "OUT.csv", description = "Write the table of answers to fill in.")
@@ -49,7 +54,7 @@ final class TrialDesignCommand implements Callable<Integer> {
     public Integer call() {
         TrialFile trial = TrialFile.read(DocumentReader.read(file));
         TrialDesign design = TrialDesign.draw(trial.trial());
-        sheets.ifPresent(path -> OutputFile.write(path, TrialSheets.write(design, trial.sheetTitle())));
+        sheets.ifPresent(path -> writeSheets(path, design, trial.sheetTitle()));
         answers.ifPresent(path -> OutputFile.write(path, TrialTables.answers(design)));
         weights.ifPresent(path -> OutputFile.write(path, TrialTables.weights(design)));
         PrintWriter out = spec.commandLine().getOut();
@@ -57,5 +62,13 @@ final class TrialDesignCommand implements Callable<Integer> {
                 json ? Json.text(TrialJson.design(trial, design, Version.text())) : TrialDesignText.of(trial, design));
         out.flush();
         return 0;
+    }
+
+    private static void writeSheets(Path path, TrialDesign design, String title) {
+        if (path.toString().toLowerCase(Locale.ROOT).endsWith(".pdf")) {
+            OutputFile.write(path, TrialPdf.sheets(design, title));
+        } else {
+            OutputFile.write(path, TrialSheets.write(design, title));
+        }
     }
 }

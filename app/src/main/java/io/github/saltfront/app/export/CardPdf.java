@@ -30,22 +30,32 @@ public final class CardPdf {
      * @return a PDF file
      */
     public static byte[] of(PlanSearch.Found found, Fronts fronts, Optional<String> link) {
-        XRLog.setLoggingEnabled(false);
-        FONTS.setLevel(Level.SEVERE);
         String picture = image(FrontsSvg.of(fronts), 2 * FrontsSvg.WIDTH, FrontsSvg.describe(fronts));
         Optional<String> code =
                 link.map(address -> image(QrPicture.svg(address), CODE_WIDTH, "Code to scan: " + address));
         String page = KitchenCard.page(found, picture, code, link);
+        return ofPage(page);
+    }
+
+    /**
+     * Writes a page.
+     *
+     * @param page well-formed HTML with its style inside
+     * @return a PDF file
+     */
+    static byte[] ofPage(String page) {
+        XRLog.setLoggingEnabled(false);
+        FONTS.setLevel(Level.SEVERE);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try {
             new PdfRendererBuilder().withHtmlContent(page, null).toStream(out).run();
         } catch (IOException e) {
-            throw new UncheckedIOException("The card could not be written as PDF.", e);
+            throw new UncheckedIOException("The page could not be written as PDF.", e);
         }
         return out.toByteArray();
     }
 
-    private static String image(String svg, int width, String words) {
+    static String image(String svg, int width, String words) {
         return "<img alt=\"" + LethalityPage.escape(words) + "\" src=\"data:image/png;base64,"
                 + Base64.getEncoder().encodeToString(SvgPicture.png(svg, width)) + "\"/>";
     }

@@ -12,13 +12,14 @@ public final class TrialSheets {
     private static final String STYLE = """
             @page{margin:18mm}
             body{font:13pt/1.45 Georgia,serif;color:#000;background:#fff;margin:0}
-            section{break-after:page;max-width:170mm;margin:0 auto;padding:6mm}
-            section:last-child{break-after:auto}
+            section{page-break-after:always;break-after:page;max-width:170mm;margin:0 auto;padding:6mm}
+            section:last-child{page-break-after:auto;break-after:auto}
             h1{font-size:19pt;margin:0 0 4mm}
             h2{font-size:14pt;margin:9mm 0 2mm}
-            .who{display:flex;justify-content:space-between;border-bottom:1pt solid #000;padding-bottom:2mm}
-            .plate{display:flex;flex-wrap:wrap;gap:6mm;margin:5mm 0}
-            .plate div{border:1pt solid #000;padding:3mm 6mm;text-align:center;min-width:22mm}
+            .who{border-bottom:1pt solid #000;padding-bottom:2mm}
+            .who span{display:inline-block;width:49%}
+            .plate{margin:5mm 0}
+            .plate div{display:inline-block;vertical-align:top;border:1pt solid #000;padding:3mm 6mm;margin:0 5mm 3mm 0;text-align:center;min-width:22mm}
             .code{font:bold 20pt/1.2 "Courier New",monospace;display:block}
             .box{display:inline-block;width:7mm;height:7mm;border:1pt solid #000;margin-top:2mm}
             table{border-collapse:collapse}
@@ -50,8 +51,8 @@ public final class TrialSheets {
     }
 
     private String write() {
-        page.append("<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\">")
-                .append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"><title>")
+        page.append("<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"/>")
+                .append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/><title>")
                 .append(LethalityPage.escape(title))
                 .append(": score sheets</title><style>\n")
                 .append(STYLE)
@@ -108,7 +109,7 @@ public final class TrialSheets {
                     .append("</div>");
         }
         if (design.request().protocol() instanceof PreferenceProtocol) {
-            page.append("<div>no<br>preference<br><span class=\"box\"></span></div>");
+            page.append("<div>no<br/>preference<br/><span class=\"box\"></span></div>");
         }
         page.append("</div>\n");
     }
@@ -126,7 +127,7 @@ public final class TrialSheets {
         for (int i = words.size() - 1; i >= 0; i--) {
             page.append("<tr><th scope=\"row\">")
                     .append(i + 1)
-                    .append(" &nbsp; ")
+                    .append(" &#160; ")
                     .append(words.get(i))
                     .append("</th>");
             for (int j = 0; j < sheet.servings().size(); j++) {

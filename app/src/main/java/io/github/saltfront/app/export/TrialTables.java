@@ -13,6 +13,9 @@ import java.util.stream.Collectors;
 
 /** Tables to fill in: answers and weights. They hold the key and are for the cook. */
 public final class TrialTables {
+    /** What a formula begins with, in plain and in wide letters. */
+    private static final String FORMULA = "=+-@\uff1d\uff0b\uff0d\uff20";
+
     private TrialTables() {}
 
     /**
@@ -22,6 +25,31 @@ public final class TrialTables {
      * @return CSV text that {@code trial analyze} reads
      */
     public static String answers(TrialDesign design) {
+        return answers(design, (taster, round, code) -> "");
+    }
+
+    /** What tasters answered. */
+    @FunctionalInterface
+    public interface Answers {
+        /**
+         * Returns an answer.
+         *
+         * @param taster the taster, from 1
+         * @param round the round, from 1
+         * @param code code of the sample that is rated; empty where one answer is given for the whole plate
+         * @return the answer; empty if there is none
+         */
+        String answer(int taster, int round, String code);
+    }
+
+    /**
+     * Returns the table of answers with its last column filled in.
+     *
+     * @param design the design
+     * @param answers what tasters answered
+     * @return CSV text that {@code trial analyze} reads
+     */
+    public static String answers(TrialDesign design, Answers answers) {
         StringBuilder text =
                 new StringBuilder("# For the cook only: holds the key. Fill in the last column; leave it empty"
                         + " where there is no answer.\n");
@@ -35,7 +63,8 @@ public final class TrialTables {
                     Integer.toString(sheet.round()));
             if (!preference && !test) {
                 for (Serving serving : sheet.servings()) {
-                    text.append(line(start, List.of(serving.code(), sample(design, serving), "")));
+                    String score = answers.answer(sheet.taster(), sheet.round(), serving.code());
+                    text.append(line(start, List.of(serving.code(), sample(design, serving), score)));
                 }
                 continue;
             }
@@ -52,7 +81,7 @@ public final class TrialTables {
                                 sheet.servings().stream().map(Serving::sample).toList());
                 cells.add(sheet.servings().get(place).code());
             }
-            cells.add("");
+            cells.add(answers.answer(sheet.taster(), sheet.round(), ""));
             text.append(line(start, cells));
         }
         return text.toString();
@@ -104,11 +133,16 @@ public final class TrialTables {
         return all.stream().map(TrialTables::cell).collect(Collectors.joining(",")) + "\n";
     }
 
-    /** A cell that no spreadsheet takes for a formula and that keeps commas and quotes. */
-    static String cell(String text) {
+    /**
+     * Returns a cell that no spreadsheet takes for a formula and that keeps commas and quotes.
+     *
+     * @param text the text
+     * @return the cell; with a ' before it where it begins like a formula
+     */
+    public static String cell(String text) {
         String plain =
                 text.replace('\n', ' ').replace('\r', ' ').replace('\t', ' ').strip();
-        String safe = !plain.isEmpty() && "=+-@".indexOf(plain.charAt(0)) >= 0 ? "'" + plain : plain;
+        String safe = !plain.isEmpty() && FORMULA.indexOf(plain.charAt(0)) >= 0 ? "'" + plain : plain;
         return safe.matches("[^,\";]*") ? safe : "\"" + safe.replace("\"", "\"\"") + "\"";
     }
 }

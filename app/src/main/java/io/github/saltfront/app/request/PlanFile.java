@@ -60,7 +60,32 @@ public final class PlanFile {
         return new PlanFile(document, catalog, now).read();
     }
 
+    /**
+     * A kitchen whose notebook a request wants to use.
+     *
+     * @param profile name of the kitchen
+     * @param butcher where the meat is from; may be empty
+     */
+    public record NotebookUse(String profile, String butcher) {}
+
+    /**
+     * Returns whose notebook a request wants to use.
+     *
+     * @param document the document
+     * @return the kitchen, if the request names one; usable once the document has no errors
+     */
+    public static Optional<NotebookUse> notebook(Document document) {
+        Node root = document.root();
+        if (root.isGroup("notebook")) {
+            Node node = root.child("notebook");
+            return Optional.of(new NotebookUse(
+                    node.text("profile"), node.findText("butcher").orElse("")));
+        }
+        return root.findText("notebook").map(profile -> new NotebookUse(profile, ""));
+    }
+
     private Request read() {
+        notebook(document);
         Node root = document.root();
         Optional<Cut> cut = readCut(root);
         MeatModel meat = cut.map(MeatModel::of).orElseGet(() -> MeatModel.of(anyCut()));

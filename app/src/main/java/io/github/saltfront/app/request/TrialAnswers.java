@@ -15,6 +15,7 @@ import io.github.saltfront.trial.YieldComparison;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.StringReader;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -75,8 +76,16 @@ public final class TrialAnswers {
         }
     }
 
-    /** Reads and analyzes a text. */
-    static TrialFindings read(String name, String text, double level) throws IOException {
+    /**
+     * Reads and analyzes a text.
+     *
+     * @param name what to call it in messages
+     * @param text CSV with commas or semicolons
+     * @param level level of the intervals [-], 0.5 to 0.9999
+     * @return the findings
+     * @throws DocumentException with everything that is wrong
+     */
+    public static TrialFindings read(String name, String text, double level) {
         String plain = text.startsWith("\uFEFF") ? text.substring(1) : text;
         // spreadsheets of many countries write semicolons
         String commas = plain.indexOf(',') < 0 ? plain.replace(';', ',') : plain;
@@ -85,6 +94,8 @@ public final class TrialAnswers {
             return new TrialAnswers(name, table, level).analyze();
         } catch (DataException e) {
             throw fault(name, 0, String.valueOf(e.getMessage()));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 

@@ -19,17 +19,26 @@ public final class Schemas {
         names.put("plan-request", "the file that plan reads");
         names.put("simulation", "the file that simulate reads");
         names.put("trial", "the file that trial design reads");
+        names.put("cook-file", "the file that notebook add reads");
         names.put("plan", "what plan --json writes");
         names.put("history", "what simulate writes as JSON");
         names.put("fronts", "what plan --format fronts writes");
         names.put("outlook", "what follow --json writes");
+        names.put("trial-power", "what trial power --json writes");
+        names.put("trial-design", "what trial design --json writes");
+        names.put("trial-analysis", "what trial analyze --json writes");
+        names.put("notebook-list", "what notebook list --json writes");
+        names.put("cook", "what notebook show --json writes");
+        names.put("notebook-compare", "what notebook compare --json writes");
+        names.put("notebook-learned", "what notebook learned --json writes");
+        names.put("thermometer", "what thermometer history --json writes for each");
         return names;
     }
 
     /** Returns the names with a line on each. */
     public static String list() {
         StringBuilder text = new StringBuilder();
-        NAMES.forEach((name, what) -> text.append(String.format("%-13s %s%n", name, what)));
+        NAMES.forEach((name, what) -> text.append(String.format("%-17s %s%n", name, what)));
         return text.toString();
     }
 

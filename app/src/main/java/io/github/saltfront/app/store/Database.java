@@ -28,9 +28,11 @@ public final class Database {
     private static final List<Logger> QUIET = List.of(Logger.getLogger("org.flywaydb"));
 
     private final Jdbi jdbi;
+    private final Path file;
 
-    private Database(Jdbi jdbi) {
+    private Database(Jdbi jdbi, Path file) {
         this.jdbi = jdbi;
+        this.file = file;
     }
 
     /**
@@ -69,7 +71,7 @@ public final class Database {
                             + "); give another file, or the copy that lies beside it.",
                     e);
         }
-        return new Database(Jdbi.create(source));
+        return new Database(Jdbi.create(source), file);
     }
 
     private static String firstLine(Exception e) {
@@ -103,5 +105,20 @@ public final class Database {
     /** Returns the cooks that are followed; to be closed by the caller, and only one at a time. */
     public CookStore cooks() {
         return new CookStore(jdbi);
+    }
+
+    /** Returns the cooks of the notebook; their pictures are in the folder {@code NAME.photos} beside the file. */
+    public NotedCooks notedCooks() {
+        return new NotedCooks(jdbi, file.toAbsolutePath().resolveSibling(file.getFileName() + ".photos"));
+    }
+
+    /** Returns the checks of the thermometers. */
+    public InstrumentChecks instrumentChecks() {
+        return new InstrumentChecks(jdbi);
+    }
+
+    /** Returns the trials. */
+    public Trials trials() {
+        return new Trials(jdbi);
     }
 }

@@ -13,8 +13,9 @@ final class Guard {
     static final String COOKIE = "saltfront_access";
     static final String ENTRANCE = "/enter";
 
-    /** What the entrance itself needs. */
-    private static final Set<String> OPEN = Set.of(ENTRANCE, "/style.css", "/icon.svg");
+    /** What the entrance itself needs, and the page of a taster, whose token is the key to one sheet. */
+    private static final Set<String> OPEN =
+            Set.of(ENTRANCE, "/style.css", "/icon.svg", TastingApi.PAGE, "/tasting.js", "/dom.js", "/notebook.css");
 
     private static final Map<String, String> HEADERS = Map.of(
             "Content-Security-Policy",
@@ -83,7 +84,7 @@ final class Guard {
     }
 
     private void checkAccess(Context context) {
-        if (access.isEmpty() || OPEN.contains(context.path())) {
+        if (access.isEmpty() || OPEN.contains(context.path()) || context.path().startsWith(TastingApi.OPEN)) {
             return;
         }
         String token = context.cookie(COOKIE);

@@ -1,9 +1,11 @@
 package io.github.saltfront.app.web;
 
+import io.github.saltfront.app.document.Document;
 import io.github.saltfront.app.document.DocumentFormat;
 import io.github.saltfront.app.document.DocumentReader;
 import io.github.saltfront.app.request.PlanFile;
 import io.github.saltfront.catalog.Catalog;
+import io.github.saltfront.learn.KitchenKnowledge;
 import io.github.saltfront.plan.Fronts;
 import io.github.saltfront.plan.Plan;
 import io.github.saltfront.plan.PlanSearch;
@@ -17,6 +19,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Function;
 import java.util.function.Supplier;
 
 /** Plans for many at once: as many side by side as there are processors, the others wait; a plan asked for again is at hand. */
@@ -29,13 +32,25 @@ final class PlanService implements AutoCloseable {
     private static final String NAME = "request";
 
     private final Catalog catalog;
+    private final Function<PlanFile.NotebookUse, KitchenKnowledge> knowledge;
     private final ExecutorService threads;
     private final Semaphore running;
     private final Kept<Plan> plans = new Kept<>();
     private final Kept<PlanSearch.Found> founds = new Kept<>();
 
     PlanService(Catalog catalog) {
+        this(catalog, use -> KitchenKnowledge.NONE);
+    }
+
+    /**
+     * Creates a service that knows kitchens.
+     *
+     * @param catalog the catalog
+     * @param knowledge what a kitchen has learned
+     */
+    PlanService(Catalog catalog, Function<PlanFile.NotebookUse, KitchenKnowledge> knowledge) {
         this.catalog = catalog;
+        this.knowledge = knowledge;
         int processors = Runtime.getRuntime().availableProcessors();
         threads = Executors.newFixedThreadPool(processors, task -> {
             Thread thread = new Thread(task, "ensemble");
@@ -62,7 +77,11 @@ final class PlanService implements AutoCloseable {
      * @throws io.github.saltfront.app.document.DocumentException with all problems
      */
     Request read(byte[] body) {
-        return PlanFile.read(DocumentReader.read(NAME, body, DocumentFormat.JSON), catalog, ZonedDateTime.now());
+        Document document = DocumentReader.read(NAME, body, DocumentFormat.JSON);
+        Request request = PlanFile.read(document, catalog, ZonedDateTime.now());
+        return PlanFile.notebook(document)
+                .map(use -> knowledge.apply(use).applied(request))
+                .orElse(request);
     }
 
     /**
@@ -94,7 +113,8 @@ final class PlanService implements AutoCloseable {
     }
 
     private static String key(Request request, byte[] body) {
-        return request.timing().now() + "\n" + new String(body, StandardCharsets.UTF_8);
+        // what was learned is told among the assumptions
+        return request.timing().now() + "\n" + request.assumptions() + "\n" + new String(body, StandardCharsets.UTF_8);
     }
 
     private <T> T once(Kept<T> kept, String key, Supplier<T> compute) {
@@ -126,6 +146,21 @@ final class PlanService implements AutoCloseable {
         await();
         try {
             return Fronts.of(plan);
+        } finally {
+            running.release();
+        }
+    }
+
+    /**
+     * Does something else that takes a while, in turn with the plans.
+     *
+     * @param work what to do; it may use the threads
+     * @return what it returns
+     */
+    <T> T running(Function<Executor, T> work) {
+        await();
+        try {
+            return work.apply(threads);
         } finally {
             running.release();
         }

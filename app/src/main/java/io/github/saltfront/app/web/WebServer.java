@@ -2,8 +2,8 @@ package io.github.saltfront.app.web;
 
 import io.github.saltfront.app.follow.CookRegistry;
 import io.github.saltfront.app.follow.FollowSettings;
+import io.github.saltfront.app.notebook.Notebook;
 import io.github.saltfront.app.store.Database;
-import io.github.saltfront.app.store.SavedPlans;
 import io.github.saltfront.catalog.Catalog;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
@@ -65,9 +65,12 @@ public final class WebServer implements AutoCloseable {
     public static WebServer start(WebOptions options, FollowSettings following) {
         QUIET.forEach(logger -> logger.setLevel(Level.WARNING));
         Database database = Database.open(options.data());
-        SavedPlans plans = database.savedPlans();
-        plans.purge(System.currentTimeMillis() - KEPT_MS);
-        PlanService service = new PlanService(Catalog.load());
+        database.savedPlans().purge(System.currentTimeMillis() - KEPT_MS);
+        database.notedCooks().purge(System.currentTimeMillis() - KEPT_MS);
+        Catalog catalog = Catalog.load();
+        Notebook notebook = new Notebook(database, catalog, options.programVersion());
+        PlanService service =
+                new PlanService(catalog, use -> notebook.learning().knowledge(use.profile(), use.butcher()));
         CookRegistry cooks = new CookRegistry(database.cooks(), service::plan, service.executor(), following);
         // before anybody can ask: a reading must find its cook
         cooks.resume();
@@ -76,7 +79,7 @@ public final class WebServer implements AutoCloseable {
                 options.lan() ? Optional.of(new AccessCode(new SecureRandom())) : Optional.empty();
         Guard guard = new Guard(Addresses.allowed(options.lan()), access);
         Javalin javalin = Javalin.create(config ->
-                configure(config, guard, access, routes(service, plans, new CooksApi(cooks, streams), options)));
+                configure(config, guard, access, routes(service, database, new CooksApi(cooks, streams), options)));
         try {
             javalin.start(options.lan() ? "0.0.0.0" : "127.0.0.1", options.port());
         } catch (RuntimeException e) {
@@ -91,11 +94,15 @@ public final class WebServer implements AutoCloseable {
         return new WebServer(javalin, service, cooks, streams, access);
     }
 
-    static List<Route> routes(PlanService service, SavedPlans plans, CooksApi cooks, WebOptions options) {
+    static List<Route> routes(PlanService service, Database database, CooksApi cooks, WebOptions options) {
         List<Route> routes = new ArrayList<>(new Api(service, options.programVersion()).routes());
         routes.addAll(new Downloads(service).routes());
-        routes.addAll(new SavedApi(plans, service, options.programVersion()).routes());
+        routes.addAll(new SavedApi(database.savedPlans(), service, options.programVersion()).routes());
         routes.addAll(cooks.routes());
+        Notebook notebook = new Notebook(database, service.catalog(), options.programVersion());
+        routes.addAll(new NotebookApi(notebook, service, options.programVersion()).routes());
+        routes.addAll(new ThermometerApi(notebook.thermometers(), options.programVersion()).routes());
+        routes.addAll(new TrialApi(database.trials(), options).routes());
         return routes;
     }
 

@@ -50,6 +50,7 @@ class RequestSchemaTest {
                 plan("/$defs/salting", PLAN + "salting: {" + ODD + "}"),
                 plan("/$defs/taste", PLAN + "taste: {" + ODD + "}"),
                 plan("/$defs/vessel", PLAN + "vessel: {" + ODD + "}"),
+                plan("/$defs/notebook", PLAN + "notebook: {" + ODD + "}"),
                 plan("/$defs/label", PLAN + "label: {" + ODD + "}"),
                 plan("/$defs/guests", PLAN + "guests: {" + ODD + "}"),
                 plan("/$defs/salt_label", PLAN + "salt: {" + ODD + "}"),
@@ -171,7 +172,9 @@ class RequestSchemaTest {
     void examplesAreValid() throws IOException {
         Map<String, String> schemas = new TreeMap<>();
         try (Stream<Path> files = Files.walk(Path.of("../examples"))) {
-            files.filter(f -> f.toString().endsWith(".yaml") && !f.toString().contains("trial"))
+            files.filter(f -> f.toString().endsWith(".yaml")
+                            && !f.toString().contains("trial")
+                            && !f.toString().contains("notebook"))
                     .forEach(f -> schemas.put(f.toString(), f.endsWith("slab.yaml") ? "simulation" : "plan-request"));
         }
         assertThat(schemas).hasSizeGreaterThanOrEqualTo(4);

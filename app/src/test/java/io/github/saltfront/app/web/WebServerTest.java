@@ -101,7 +101,7 @@ class WebServerTest {
         io.github.saltfront.app.store.Database database = io.github.saltfront.app.store.Database.open(options.data());
         CookRegistry cooks =
                 new CookRegistry(database.cooks(), service::plan, Runnable::run, FollowSettings.usual("test"));
-        WebServer.routes(service, database.savedPlans(), new CooksApi(cooks, new EventStreams(cooks)), options)
+        WebServer.routes(service, database, new CooksApi(cooks, new EventStreams(cooks)), options)
                 .forEach(route ->
                         routes.add(route.method().name().toLowerCase(java.util.Locale.ROOT) + " " + route.path()));
         cooks.close();

@@ -1,0 +1,48 @@
+package io.github.saltfront.app.cli;
+
+import io.github.saltfront.app.notebook.Notebook;
+import io.github.saltfront.app.store.Database;
+import io.github.saltfront.catalog.Catalog;
+import java.nio.file.Path;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+
+/** The file of data, which the web program and the commands share. */
+final class DataFile {
+    @Option(
+            names = "--data",
+            paramLabel = "FILE",
+            description = "File of plans, cooks and trials. Default: saltfront.db in your folder for program data.")
+    private @Nullable Path data;
+
+    Path path() {
+        return data == null ? usual() : data;
+    }
+
+    Database open() {
+        return Database.open(path());
+    }
+
+    Notebook notebook(Catalog catalog) {
+        return new Notebook(open(), catalog, Version.text());
+    }
+
+    static Path usual() {
+        String folder = System.getenv("XDG_DATA_HOME");
+        Path base = folder == null || folder.isBlank()
+                ? Path.of(System.getProperty("user.home", "."), ".local", "share")
+                : Path.of(folder);
+        return base.resolve("saltfront").resolve("saltfront.db");
+    }
+
+    /** Threads for ensembles, which do not keep the program alive. */
+    static ExecutorService threads() {
+        return Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors(), task -> {
+            Thread thread = new Thread(task, "ensemble");
+            thread.setDaemon(true);
+            return thread;
+        });
+    }
+}
