@@ -1,7 +1,6 @@
 package io.github.saltfront.app.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -14,14 +13,14 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
 
 /** Every example gives a plan that a cook could follow, and the README shows the true one. */
 class ExamplesTest {
     private static final Path FOLDER = Path.of("../examples");
     private static final Path README = Path.of("../README.md");
-    private static final String BEGIN = "<!-- plan:begin -->";
-    private static final String END = "<!-- plan:end -->";
 
     /** Fit for a phone and for a page of eighty columns. */
     private static final int WIDEST = 72;
@@ -97,22 +96,38 @@ class ExamplesTest {
     }
 
     /** Run with {@code -Dupdate.docs=true} to write the output into the README. */
-    @Test
-    void readmeShowsTheTrueOutput() throws IOException {
+    @ParameterizedTest
+    @ValueSource(strings = {"sunday-chicken", "friday-ribeye", "overnight-tenderloin"})
+    void readmeShowsTheTrueOutput(String name) throws IOException {
         String readme = Files.readString(README);
-        int begin = readme.indexOf(BEGIN);
-        int end = readme.indexOf(END);
-        assumeTrue(begin >= 0 && end > begin, "the README has no place for a plan yet");
-        String out = CommandRun.of("plan", FOLDER.resolve("sunday-chicken.yaml").toString())
+        String opening = "<!-- plan " + name + " -->";
+        String closing = "<!-- end of " + name + " -->";
+        assertThat(readme).containsOnlyOnce(opening).containsOnlyOnce(closing);
+        int begin = readme.indexOf(opening) + opening.length();
+        int end = readme.indexOf(closing);
+        String out = CommandRun.of("plan", FOLDER.resolve(name + ".yaml").toString())
                 .out();
-        String block = "\n```text\n" + out.stripTrailing() + "\n```\n";
+        String block = "\n\n```text\n" + out.stripTrailing() + "\n```\n\n";
         if (Boolean.getBoolean("update.docs")) {
-            Files.writeString(README, readme.substring(0, begin + BEGIN.length()) + block + readme.substring(end));
+            Files.writeString(README, readme.substring(0, begin) + block + readme.substring(end));
             return;
         }
-        String shown = readme.substring(begin + BEGIN.length(), end);
-        assertThat(shown.strip().replaceFirst("```[a-z]*", "```text"))
-                .as("the plan in README.md; -Dupdate.docs=true writes it anew")
-                .isEqualTo(block.strip());
+        assertThat(readme.substring(begin, end))
+                .as("the plan of %s in README.md; -Dupdate.docs=true writes it anew", name)
+                .isEqualTo(block);
+    }
+
+    /** Run with {@code -Dupdate.docs=true} to draw it anew. */
+    @Test
+    void readmeShowsTheTruePicture() throws IOException {
+        Path picture = README.resolveSibling("docs").resolve("sunday-chicken.svg");
+        CommandRun run = CommandRun.of(
+                "plan", FOLDER.resolve("sunday-chicken.yaml").toString(), "--format", "svg");
+        assertThat(run.code()).as(run.err()).isZero();
+        if (Boolean.getBoolean("update.docs")) {
+            Files.writeString(picture, run.out());
+            return;
+        }
+        assertThat(run.out()).as("docs/sunday-chicken.svg; -Dupdate.docs=true draws it anew").isEqualTo(Files.readString(picture));
     }
 }
