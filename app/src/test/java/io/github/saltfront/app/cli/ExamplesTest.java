@@ -105,8 +105,8 @@ class ExamplesTest {
         assertThat(readme).containsOnlyOnce(opening).containsOnlyOnce(closing);
         int begin = readme.indexOf(opening) + opening.length();
         int end = readme.indexOf(closing);
-        String out = CommandRun.of("plan", FOLDER.resolve(name + ".yaml").toString())
-                .out();
+        String out =
+                CommandRun.of("plan", FOLDER.resolve(name + ".yaml").toString()).out();
         String block = "\n\n```text\n" + out.stripTrailing() + "\n```\n\n";
         if (Boolean.getBoolean("update.docs")) {
             Files.writeString(README, readme.substring(0, begin) + block + readme.substring(end));
@@ -121,13 +121,15 @@ class ExamplesTest {
     @Test
     void readmeShowsTheTruePicture() throws IOException {
         Path picture = README.resolveSibling("docs").resolve("sunday-chicken.svg");
-        CommandRun run = CommandRun.of(
-                "plan", FOLDER.resolve("sunday-chicken.yaml").toString(), "--format", "svg");
+        CommandRun run =
+                CommandRun.of("plan", FOLDER.resolve("sunday-chicken.yaml").toString(), "--format", "svg");
         assertThat(run.code()).as(run.err()).isZero();
         if (Boolean.getBoolean("update.docs")) {
             Files.writeString(picture, run.out());
             return;
         }
-        assertThat(run.out()).as("docs/sunday-chicken.svg; -Dupdate.docs=true draws it anew").isEqualTo(Files.readString(picture));
+        assertThat(run.out())
+                .as("docs/sunday-chicken.svg; -Dupdate.docs=true draws it anew")
+                .isEqualTo(Files.readString(picture));
     }
 }
