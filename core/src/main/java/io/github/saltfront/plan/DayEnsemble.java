@@ -36,8 +36,11 @@ public final class DayEnsemble {
     /** Fewest members of a block: small ensembles are shared out as well, at any number of processors in the same way. */
     private static final int LEAST_BLOCK = 10;
 
-    /** Layers of the grid: the core errs by some hundredths of a kelvin, far below the spread of the ensemble. */
-    public static final int LAYERS = 40;
+    /**
+     * Layers of the grid. Against 80 layers no figure of the three plans of the README moves by more than 2.5 %, most by less than
+     * 1 %, far below the spread of the ensemble.
+     */
+    public static final int LAYERS = 32;
 
     /** Thickness of the outermost layer [m]. */
     private static final double OUTER_LAYER = 1.5e-4;
