@@ -3,7 +3,9 @@ package io.github.saltfront.app.cli;
 import io.github.saltfront.app.document.Document;
 import io.github.saltfront.app.document.DocumentReader;
 import io.github.saltfront.app.export.FrontsGif;
+import io.github.saltfront.app.export.FrontsSvg;
 import io.github.saltfront.app.export.PlanExplained;
+import io.github.saltfront.app.export.SvgPicture;
 import io.github.saltfront.app.export.TrialExplained;
 import io.github.saltfront.app.request.PlanFile;
 import io.github.saltfront.app.request.TrialFile;
@@ -14,6 +16,8 @@ import io.github.saltfront.plan.Planner;
 import io.github.saltfront.plan.PlanningException;
 import io.github.saltfront.plan.Request;
 import io.github.saltfront.trial.TrialDesign;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZonedDateTime;
 import java.util.Optional;
@@ -61,12 +65,19 @@ final class ExplainCommand implements Callable<Integer> {
             description = "Also write the two fronts as a short silent film, and fold it into the page; plans only.")
     private Optional<Path> gif = Optional.empty();
 
+    @Option(
+            names = "--pictures",
+            paramLabel = "FOLDER",
+            description = "Also write the two fronts as pictures, fronts.svg and fronts.png, for slides; plans only.")
+    private Optional<Path> pictures = Optional.empty();
+
     @Override
     public Integer call() {
         Document document = DocumentReader.read(file);
         if (document.root().has("samples")) {
-            if (gif.isPresent()) {
-                throw new IllegalArgumentException("--gif: a trial has no fronts, expected a plan; leave it out.");
+            if (gif.isPresent() || pictures.isPresent()) {
+                throw new IllegalArgumentException((gif.isPresent() ? "--gif" : "--pictures")
+                        + ": a trial has no fronts, expected a plan; leave it out.");
             }
             TrialFile trial = TrialFile.read(document);
             OutputFile.write(output, TrialExplained.write(trial, TrialDesign.draw(trial.trial())));
@@ -87,13 +98,27 @@ final class ExplainCommand implements Callable<Integer> {
         Fronts fronts = Fronts.of(plan);
         Optional<byte[]> film = gif.map(path -> FrontsGif.of(fronts));
         film.ifPresent(bytes -> OutputFile.write(gif.orElseThrow(), bytes));
+        pictures.ifPresent(folder -> draw(fronts, folder));
         OutputFile.write(output, PlanExplained.write(plan, fronts, film));
         return done();
+    }
+
+    private static void draw(Fronts fronts, Path folder) {
+        try {
+            Files.createDirectories(folder);
+        } catch (IOException e) {
+            throw new IllegalArgumentException(
+                    "--pictures: got " + folder + ", which is no folder and cannot be made one; choose another.", e);
+        }
+        String svg = FrontsSvg.of(fronts);
+        OutputFile.write(folder.resolve("fronts.svg"), svg);
+        OutputFile.write(folder.resolve("fronts.png"), SvgPicture.png(svg, 2 * FrontsSvg.WIDTH));
     }
 
     private int done() {
         spec.commandLine().getOut().println("Written: " + output);
         gif.ifPresent(path -> spec.commandLine().getOut().println("Written: " + path));
+        pictures.ifPresent(folder -> spec.commandLine().getOut().println("Written: pictures in " + folder));
         spec.commandLine().getOut().flush();
         return 0;
     }

@@ -26,7 +26,16 @@ class ExplainCommandTest {
                         + "salting: {treatment: wet-brine, strength: 6 % of solution, time: 3 h}\nnow: 2026-11-28T12:00\n");
         Path page = folder.resolve("why.html");
         Path film = folder.resolve("fronts.gif");
-        CommandRun run = CommandRun.of("explain", request.toString(), "-o", page.toString(), "--gif", film.toString());
+        Path pictures = folder.resolve("pictures");
+        CommandRun run = CommandRun.of(
+                "explain",
+                request.toString(),
+                "-o",
+                page.toString(),
+                "--gif",
+                film.toString(),
+                "--pictures",
+                pictures.toString());
         assertThat(run.code()).as(run.err()).isZero();
         // what is packed into pictures may spell anything
         String html = Files.readString(page).replaceAll("base64,[^\"]*", "");
@@ -45,6 +54,13 @@ class ExplainCommandTest {
         // 6 % of the solution are 6.38 % of the water
         assertThat(html).contains("6.38 % of the water, 6.00 % of salt and water together");
         requireFilm(film);
+        assertThat(Files.readString(pictures.resolve("fronts.svg")))
+                .startsWith("<svg")
+                .contains("viewBox");
+        assertThat(Objects.requireNonNull(
+                                ImageIO.read(pictures.resolve("fronts.png").toFile()))
+                        .getWidth())
+                .isEqualTo(2 * 960);
     }
 
     /** A film of GIF 89a: all frames of one size, one time through, with a time for each. */
