@@ -33,6 +33,10 @@ public final class LayerSolver extends LayerState {
     private final boolean[] active;
     private final boolean[] accepted;
     private final boolean[] stopped;
+
+    /** Whether the proposed step ends at an event that was found within the last one; it must not be stretched again. */
+    private final boolean[] located;
+
     private final double[] duration;
     final int[] steps;
     final int[] rejected;
@@ -51,6 +55,7 @@ public final class LayerSolver extends LayerState {
         active = new boolean[lanes];
         accepted = new boolean[lanes];
         stopped = new boolean[lanes];
+        located = new boolean[lanes];
         duration = new double[lanes];
         steps = new int[lanes];
         rejected = new int[lanes];
@@ -87,6 +92,7 @@ public final class LayerSolver extends LayerState {
         int running = 0;
         for (int l = 0; l < lanes; l++) {
             block.stageTime[l] = 0;
+            located[l] = false;
             duration[l] = inputs.get(l).duration();
             stopped[l] = eventValue(l, block.temperature, block.water, block.slotSalt, false) >= 0;
             active[l] = duration[l] > 0 && !stopped[l];
@@ -134,7 +140,11 @@ public final class LayerSolver extends LayerState {
             double now = block.stageTime[l];
             double limit = Math.min(duration[l], nextBreak(l, now)) - now;
             double h = Math.min(proposed[l], settings.longestStep());
-            step[l] = h > 0.999 * limit ? limit : Math.min(h, 0.55 * limit > h ? h : 0.5 * limit);
+            if (located[l]) {
+                step[l] = Math.min(h, limit);
+            } else {
+                step[l] = h > 0.999 * limit ? limit : Math.min(h, 0.55 * limit > h ? h : 0.5 * limit);
+            }
         }
     }
 
@@ -180,8 +190,10 @@ public final class LayerSolver extends LayerState {
         if (beyond > eventTolerance(lane) && step[lane] > 1e-6) {
             rejected[lane]++;
             proposed[lane] = step[lane] * eventTheta(lane, beyond);
+            located[lane] = true;
             return false;
         }
+        located[lane] = false;
         stopped[lane] = beyond >= 0;
         proposed[lane] =
                 step[lane] * Math.min(LARGEST_GROWTH, factor) * kinetics.stepFactor(lane, stepper.endTemperature);

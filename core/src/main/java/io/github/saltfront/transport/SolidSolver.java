@@ -43,6 +43,10 @@ public final class SolidSolver {
     private double step;
     private double proposed;
     private boolean stopped;
+
+    /** Whether the proposed step ends at an event that was found within the last one; it must not be stretched again. */
+    private boolean located;
+
     private int steps;
     private int rejected;
 
@@ -95,6 +99,7 @@ public final class SolidSolver {
         stepper.begin(input);
         balance.beginStage();
         state.stageTime = 0;
+        located = false;
         double duration = input.duration();
         stepper.heat.takeTemperatures();
         stepper.heat.computeConductances(state.water, state.saltContent);
@@ -139,7 +144,8 @@ public final class SolidSolver {
         }
         double limit = next - now;
         double h = Math.min(proposed, settings.longestStep());
-        step = h > 0.999 * limit ? limit : Math.min(h, 0.55 * limit > h ? h : 0.5 * limit);
+        double free = h > 0.999 * limit ? limit : Math.min(h, 0.55 * limit > h ? h : 0.5 * limit);
+        step = located ? Math.min(h, limit) : free;
     }
 
     private void computeEnd() {
@@ -170,8 +176,10 @@ public final class SolidSolver {
         if (beyond > SolidEvents.tolerance(rule) && step > 1e-6) {
             rejected++;
             proposed = step * events.theta(rule, beyond);
+            located = true;
             return false;
         }
+        located = false;
         stopped = beyond >= 0;
         proposed = step * Math.min(LARGEST_GROWTH, factor) * kinetics.stepFactor(endTemperature);
         steps++;

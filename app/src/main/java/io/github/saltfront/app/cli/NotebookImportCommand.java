@@ -33,8 +33,8 @@ final class NotebookImportCommand implements Callable<Integer> {
         spec.commandLine()
                 .getOut()
                 .printf(
-                        "%d cooks added, %d were here already; %d pictures, %d checks of thermometers.%n",
-                        done.added(), done.known(), done.pictures(), done.checks());
+                        "%d cooks added, %d were here already; %d pictures, %d checks of thermometers, %d trials.%n",
+                        done.added(), done.known(), done.pictures(), done.checks(), done.trials());
         spec.commandLine().getOut().flush();
         return 0;
     }

@@ -8,6 +8,7 @@ import io.github.saltfront.app.store.Database;
 import io.github.saltfront.app.store.NotedCook;
 import io.github.saltfront.app.store.NotedCooks;
 import io.github.saltfront.app.store.StoredPhoto;
+import io.github.saltfront.app.store.Trials;
 import io.github.saltfront.catalog.Catalog;
 import io.github.saltfront.plan.Plan;
 import io.github.saltfront.plan.Planner;
@@ -41,6 +42,7 @@ public final class Notebook {
 
     private final NotedCooks cooks;
     private final Thermometers thermometers;
+    private final Trials trials;
     private final Catalog catalog;
     private final String programVersion;
 
@@ -54,6 +56,7 @@ public final class Notebook {
     public Notebook(Database database, Catalog catalog, String programVersion) {
         cooks = database.notedCooks();
         thermometers = new Thermometers(database.instrumentChecks());
+        trials = database.trials();
         this.catalog = catalog;
         this.programVersion = programVersion;
     }
@@ -66,6 +69,11 @@ public final class Notebook {
     /** Returns the thermometers. */
     public Thermometers thermometers() {
         return thermometers;
+    }
+
+    /** Returns the trials. */
+    public Trials trials() {
+        return trials;
     }
 
     /** Returns what was learned from the cooks. */

@@ -86,7 +86,9 @@ public final class NotebookArchive {
                 .toList();
         try (ZipOutputStream zip = new ZipOutputStream(stream, StandardCharsets.UTF_8)) {
             put(zip, "README.txt", NotebookTables.README);
-            put(zip, MAIN, NotebookJson.text(json(all, checks, programVersion)));
+            List<ArchivedTrial> trials = ArchivedTrial.all(notebook.trials());
+            put(zip, MAIN, NotebookJson.text(json(all, checks, trials, programVersion)));
+            put(zip, "answers.csv", NotebookTables.answers(trials));
             put(zip, "cooks.csv", NotebookTables.cooks(all));
             put(zip, "ratings.csv", NotebookTables.ratings(all));
             put(zip, "readings.csv", NotebookTables.readings(all));
@@ -112,7 +114,8 @@ public final class NotebookArchive {
         zip.closeEntry();
     }
 
-    private Map<String, Object> json(List<NotedCook> all, List<StoredCheck> checks, String programVersion) {
+    private Map<String, Object> json(
+            List<NotedCook> all, List<StoredCheck> checks, List<ArchivedTrial> trials, String programVersion) {
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("schema", SCHEMA);
         json.put("version", NotebookViews.SCHEMA_VERSION);
@@ -125,6 +128,7 @@ public final class NotebookArchive {
         }
         json.put("cooks", content);
         json.put("thermometer_checks", checks.stream().map(CheckJson::of).toList());
+        json.put("trials", trials.stream().map(ArchivedTrial::toJson).toList());
         return json;
     }
 
@@ -135,8 +139,9 @@ public final class NotebookArchive {
      * @param known cooks that were there already [-]
      * @param pictures pictures that were added [-]
      * @param checks checks of thermometers in the archive [-]
+     * @param trials trials that were added [-]
      */
-    public record Imported(int added, int known, int pictures, int checks) {}
+    public record Imported(int added, int known, int pictures, int checks, int trials) {}
 
     /**
      * Reads an archive and adds what is missing.
@@ -190,6 +195,7 @@ public final class NotebookArchive {
             photos.addAll(photos(cook, node.path("photos")));
         }
         List<StoredCheck> checks = CheckJson.read(json.path("thermometer_checks"));
+        List<ArchivedTrial> trials = ArchivedTrial.read(json.path("trials"));
         List<StoredPhoto> taken = new ArrayList<>();
         for (StoredPhoto photo : photos) {
             ZipEntry entry = zip.getEntry("photos/" + photo.id() + ".jpg");
@@ -208,7 +214,13 @@ public final class NotebookArchive {
         }
         int added = cooks.addMissing(read, taken);
         checks.forEach(notebook.thermometers().checks()::add);
-        return new Imported(added, read.size() - added, taken.size(), checks.size());
+        int newTrials = 0;
+        for (ArchivedTrial trial : trials) {
+            boolean isNew =
+                    notebook.trials().addMissing(trial.trial(), TasterTokens.draw(trial.tasters()), trial.answers());
+            newTrials += isNew ? 1 : 0;
+        }
+        return new Imported(added, read.size() - added, taken.size(), checks.size(), newTrials);
     }
 
     /** Names are looked at though no file is ever written under one of them: an archive with such names is no honest one. */

@@ -2,6 +2,7 @@ package io.github.saltfront.app.notebook;
 
 import io.github.saltfront.app.export.TrialTables;
 import io.github.saltfront.app.store.NotedCook;
+import io.github.saltfront.app.store.StoredAnswer;
 import io.github.saltfront.app.store.StoredCheck;
 import io.github.saltfront.app.store.StoredPhoto;
 import java.math.BigDecimal;
@@ -22,6 +23,7 @@ final class NotebookTables {
             ratings.csv        one row is what one taster said of one cook
             readings.csv       one row is one reading of a thermometer
             thermometers.csv   one row is one check of a thermometer
+            answers.csv        one row is what one taster answered in one round of a trial
             photos.csv         one row is one picture; the files are in photos/
 
             UTF-8, commas, a point for decimals. A text that begins with = + - @ has a ' before it, so that no
@@ -85,6 +87,25 @@ final class NotebookTables {
             cells.add(check.stepK());
             cells.add(check.note());
             line(text, cells);
+        }
+        return text.toString();
+    }
+
+    static String answers(List<ArchivedTrial> trials) {
+        StringBuilder text = new StringBuilder("trial_id,title,taster,round,code,answer,note\n");
+        for (ArchivedTrial trial : trials) {
+            for (StoredAnswer answer : trial.answers()) {
+                line(
+                        text,
+                        List.of(
+                                trial.trial().id(),
+                                trial.trial().title(),
+                                answer.taster(),
+                                answer.round(),
+                                answer.code(),
+                                answer.answer(),
+                                answer.note()));
+            }
         }
         return text.toString();
     }

@@ -39,6 +39,23 @@ public final class Trials {
         });
     }
 
+    /**
+     * Adds a trial with its answers unless there is one of its id, even a deleted one.
+     *
+     * @param trial the trial
+     * @param tokens token of each taster, the first taster's first
+     * @param answers what they said
+     * @return whether it was added
+     */
+    public boolean addMissing(StoredTrial trial, List<String> tokens, List<StoredAnswer> answers) {
+        if (!query("id = :id", trial.id()).isEmpty()) {
+            return false;
+        }
+        add(trial, tokens);
+        answer(trial.id(), answers);
+        return true;
+    }
+
     /** Lists the trials, the last made first. */
     public List<StoredTrial> list() {
         return query("deleted_ms is null order by created_ms desc, id", "");

@@ -6,6 +6,9 @@ import java.io.UncheckedIOException;
 
 /** Reads the body of a request, up to a limit. */
 final class Bodies {
+    /** Of a body that is refused this much is read all the same [byte], so that whoever sends it gets to hear why. */
+    private static final int DRAINED = 1_000_000;
+
     private Bodies() {}
 
     /**
@@ -40,8 +43,21 @@ final class Bodies {
         }
     }
 
+    private static void drain(Context context) {
+        try {
+            byte[] piece = new byte[16_384];
+            int left = DRAINED;
+            for (int n = 0; n >= 0 && left > 0; left -= n) {
+                n = context.req().getInputStream().read(piece);
+            }
+        } catch (IOException e) {
+            return; // the sender has gone
+        }
+    }
+
     private static Refused tooLarge(Context context, int most) {
-        // the rest is not read, so the connection cannot be used again
+        drain(context);
+        // the rest, if there is any, is not read, so the connection cannot be used again
         context.header("Connection", "close");
         return new Refused(
                 413, "", "The body is larger than " + most / 1000 + " kB, expected a few kB; check what is sent.");

@@ -217,7 +217,9 @@ final class NotebookApi {
                                 "pictures",
                                 done.pictures(),
                                 "checks",
-                                done.checks()));
+                                done.checks(),
+                                "trials",
+                                done.trials()));
             } finally {
                 Files.deleteIfExists(file);
             }

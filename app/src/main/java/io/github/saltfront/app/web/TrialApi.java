@@ -8,6 +8,7 @@ import io.github.saltfront.app.export.TrialJson;
 import io.github.saltfront.app.export.TrialPdf;
 import io.github.saltfront.app.export.TrialReport;
 import io.github.saltfront.app.export.TrialTables;
+import io.github.saltfront.app.notebook.TasterTokens;
 import io.github.saltfront.app.request.TrialAnswers;
 import io.github.saltfront.app.request.TrialFile;
 import io.github.saltfront.app.request.TrialFindings;
@@ -18,7 +19,6 @@ import io.github.saltfront.trial.TrialDesign;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import java.nio.charset.StandardCharsets;
-import java.security.SecureRandom;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -30,13 +30,10 @@ import tools.jackson.databind.JsonNode;
 /** Trials for the cook: design, papers, answers as they arrive, and what they show. Tasters have {@link TastingApi}. */
 final class TrialApi {
     private static final double LEVEL = 0.95;
-    private static final String LETTERS = "abcdefghjkmnpqrstuvwxyz23456789";
-    private static final int TOKEN_LENGTH = 16;
     private static final String ONE = "/api/trials/{id}";
 
     private final Trials trials;
     private final WebOptions options;
-    private final SecureRandom random = new SecureRandom();
 
     TrialApi(Trials trials, WebOptions options) {
         this.trials = trials;
@@ -87,22 +84,9 @@ final class TrialApi {
                 file.title(),
                 new String(body, StandardCharsets.UTF_8),
                 System.currentTimeMillis());
-        List<String> tokens = new ArrayList<>();
-        for (int i = 0; i < file.trial().tasters(); i++) {
-            tokens.add(token());
-        }
-        trials.add(trial, tokens);
+        trials.add(trial, TasterTokens.draw(file.trial().tasters()));
         context.status(201);
         Api.json(context, whole(trial, context));
-    }
-
-    /** 79 bits: nobody finds another taster's sheet by trying. */
-    private String token() {
-        StringBuilder token = new StringBuilder();
-        for (int i = 0; i < TOKEN_LENGTH; i++) {
-            token.append(LETTERS.charAt(random.nextInt(LETTERS.length())));
-        }
-        return token.toString();
     }
 
     static TrialFile file(StoredTrial trial) {

@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.saltfront.app.store.Database;
 import io.github.saltfront.app.store.NotedCook;
+import io.github.saltfront.app.store.StoredAnswer;
 import io.github.saltfront.app.store.StoredCheck;
 import io.github.saltfront.app.store.StoredPhoto;
+import io.github.saltfront.app.store.StoredTrial;
 import io.github.saltfront.catalog.Catalog;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
@@ -35,6 +37,11 @@ class NotebookArchiveTest {
                     + "\"request\":{\"cut\":\"pork-loin-chop\",\"mass\":\"185 g\",\"now\":\"2026-11-28T12:00\"}}";
     private static final String MINIMAL =
             "{\"schema\":\"saltfront.notebook\",\"version\":1,\"cooks\":[],\"thermometer_checks\":[]}";
+
+    private static final String TRIAL =
+            "{\"title\":\"Turkey, wet or dry\",\"sheet_title\":\"Turkey\",\"method\":\"triangle\",\"samples\":[\"wet\",\"dry\"],"
+                    + "\"tasters\":12,\"rounds\":2,\"pieces\":[{\"block\":\"turkey 1\",\"count\":4},"
+                    + "{\"block\":\"turkey 2\",\"count\":4}],\"portions_per_piece\":12,\"seed\":3}";
 
     @TempDir
     private Path folder;
@@ -73,6 +80,11 @@ class NotebookArchiveTest {
                         0.1,
                         "",
                         9));
+        notebook.trials()
+                .addMissing(
+                        new StoredTrial("trial-1", "Turkey, wet or dry", TRIAL, 11),
+                        List.of("known-to-tasters"),
+                        List.of(new StoredAnswer(1, 1, "482", "odd", "=1+1", 12)));
         return notebook;
     }
 
@@ -88,8 +100,10 @@ class NotebookArchiveTest {
     void aNotebookComesBackTheSame() throws IOException {
         Notebook first = filled();
         Notebook second = notebook("b.db");
-        assertThat(new NotebookArchive(second).read(export(first))).isEqualTo(new NotebookArchive.Imported(1, 0, 1, 1));
-        assertThat(new NotebookArchive(second).read(export(first))).isEqualTo(new NotebookArchive.Imported(0, 1, 0, 1));
+        assertThat(new NotebookArchive(second).read(export(first)))
+                .isEqualTo(new NotebookArchive.Imported(1, 0, 1, 1, 1));
+        assertThat(new NotebookArchive(second).read(export(first)))
+                .isEqualTo(new NotebookArchive.Imported(0, 1, 0, 1, 0));
         NotedCook before = first.cooks().list("", "").get(0);
         NotedCook after = second.cooks().list("", "").get(0);
         assertThat(CookFigures.of(after)).isEqualTo(CookFigures.of(before));
@@ -102,6 +116,8 @@ class NotebookArchiveTest {
         assertThat(second.cooks().read(photo.id())).isPresent();
         assertThat(second.learning().knowledge("home", "").ovens()).containsOnlyKeys("oven-fan");
         assertThat(second.thermometers().checks().of("BLUE-PEN")).hasSize(1);
+        assertThat(second.trials().answers("trial-1")).isEqualTo(first.trials().answers("trial-1"));
+        assertThat(second.trials().tokens("trial-1")).hasSize(12).doesNotContain("known-to-tasters");
         second.learning().forget("home", "oven");
         assertThat(second.learning().knowledge("home", "").isEmpty()).isTrue();
     }
@@ -110,11 +126,16 @@ class NotebookArchiveTest {
     void spreadsheetsSeeNoFormulas() throws IOException {
         try (ZipFile zip = new ZipFile(export(filled()).toFile())) {
             String all = "";
-            for (String name : List.of("cooks.csv", "ratings.csv", "photos.csv")) {
+            for (String name : List.of("cooks.csv", "ratings.csv", "photos.csv", "answers.csv")) {
                 all += new String(zip.getInputStream(zip.getEntry(name)).readAllBytes(), StandardCharsets.UTF_8);
             }
             assertThat(all)
-                    .contains("\"'=HYPERLINK(\"\"http://x\"\")\"", ",'+SUM(A1)", ",'@cmd,", ",'-2+3 on the plate,")
+                    .contains(
+                            "\"'=HYPERLINK(\"\"http://x\"\")\"",
+                            ",'+SUM(A1)",
+                            ",'@cmd,",
+                            ",'-2+3 on the plate,",
+                            ",'=1+1")
                     .contains(",880,", ",748,", ",15,");
             assertThat(all.lines().flatMap(l -> java.util.Arrays.stream(l.split(","))))
                     .noneMatch(cell -> cell.matches("\"?[=+@].*"));

@@ -17,6 +17,7 @@ import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -63,7 +64,8 @@ class WebServerTest {
 
     private static HttpRequest.Builder to(String path) {
         return HttpRequest.newBuilder(
-                URI.create("http://localhost:" + server.orElseThrow().port() + path));
+                        URI.create("http://localhost:" + server.orElseThrow().port() + path))
+                .timeout(Duration.ofMinutes(1));
     }
 
     static HttpResponse<String> send(HttpRequest.Builder request) {
