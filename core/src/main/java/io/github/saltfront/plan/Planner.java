@@ -34,6 +34,12 @@ public final class Planner {
     /** Members of the smaller ensemble that searches. */
     static final int SEARCH_MEMBERS = 20;
 
+    /**
+     * Layers of the ensemble that searches for a reading: few members can afford more of them than {@link DayEnsemble#LAYERS}. A
+     * piece that dries for a day ends 0.13 K off with 32 layers, and 0.01 K with 40, against 80.
+     */
+    private static final int SEARCH_LAYERS = 40;
+
     /** Tolerance of the search for a reading [K]; the whole ensemble then judges it at a finer one. */
     private static final double SEARCH_TOLERANCE = 0.2;
 
@@ -131,7 +137,8 @@ public final class Planner {
                                 request.food().shape(),
                                 request.food().startTemperature(),
                                 few,
-                                settings.withTolerances(SEARCH_TOLERANCE, 1e-3)),
+                                settings.withTolerances(SEARCH_TOLERANCE, 1e-3),
+                                SEARCH_LAYERS),
                         executor,
                         pull -> correction(SolidCheck.run(request, settings, stages, pull)))
                 .find();
