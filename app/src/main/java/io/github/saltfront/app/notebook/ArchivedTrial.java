@@ -7,6 +7,7 @@ import io.github.saltfront.app.request.TrialFile;
 import io.github.saltfront.app.store.StoredAnswer;
 import io.github.saltfront.app.store.StoredTrial;
 import io.github.saltfront.app.store.Trials;
+import io.github.saltfront.trial.TrialDesign;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -69,7 +70,8 @@ record ArchivedTrial(StoredTrial trial, int tasters, List<StoredAnswer> answers)
             try {
                 file = TrialFile.read(DocumentReader.read(
                         "trial " + id, document.getBytes(StandardCharsets.UTF_8), DocumentFormat.JSON));
-            } catch (DocumentException e) {
+                TrialDesign.draw(file.trial());
+            } catch (DocumentException | IllegalArgumentException e) {
                 throw new IllegalArgumentException(
                         "A trial of the archive cannot be read; nothing was added. " + e.getMessage(), e);
             }

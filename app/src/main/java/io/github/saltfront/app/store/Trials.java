@@ -48,12 +48,15 @@ public final class Trials {
      * @return whether it was added
      */
     public boolean addMissing(StoredTrial trial, List<String> tokens, List<StoredAnswer> answers) {
-        if (!query("id = :id", trial.id()).isEmpty()) {
-            return false;
-        }
-        add(trial, tokens);
-        answer(trial.id(), answers);
-        return true;
+        // all or nothing: a trial without its answers would count as known the next time
+        return jdbi.inTransaction(handle -> {
+            if (!query("id = :id", trial.id()).isEmpty()) {
+                return false;
+            }
+            add(trial, tokens);
+            answer(trial.id(), answers);
+            return true;
+        });
     }
 
     /** Lists the trials, the last made first. */

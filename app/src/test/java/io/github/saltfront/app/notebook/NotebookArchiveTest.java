@@ -43,6 +43,11 @@ class NotebookArchiveTest {
                     + "\"tasters\":12,\"rounds\":2,\"pieces\":[{\"block\":\"turkey 1\",\"count\":4},"
                     + "{\"block\":\"turkey 2\",\"count\":4}],\"portions_per_piece\":12,\"seed\":3}";
 
+    /** One piece cannot give what twelve tasters need. */
+    private static final String FEW =
+            "{\"title\":\"Few\",\"sheet_title\":\"Few\",\"method\":\"triangle\",\"samples\":[\"wet\",\"dry\"],"
+                    + "\"tasters\":12,\"pieces\":[{\"block\":\"a\",\"count\":1}],\"portions_per_piece\":1,\"seed\":3}";
+
     @TempDir
     private Path folder;
 
@@ -120,6 +125,23 @@ class NotebookArchiveTest {
         assertThat(second.trials().tokens("trial-1")).hasSize(12).doesNotContain("known-to-tasters");
         second.learning().forget("home", "oven");
         assertThat(second.learning().knowledge("home", "").isEmpty()).isTrue();
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "{\"id\":\"../x\",\"document\":{}}",
+                "{\"id\":\"t\",\"document\":{\"title\":\"no method\"}}",
+                "{\"id\":\"t\",\"document\":" + FEW + "}",
+                "{\"id\":\"t\",\"document\":" + TRIAL + ",\"answers\":[{\"taster\":13,\"round\":1,\"code\":\"482\"}]}"
+            })
+    void aTrialThatCannotBeDrawnIsRefusedAndNothingIsAdded(String trial) throws IOException {
+        Notebook notebook = notebook("d.db");
+        String main = MINIMAL.replace("}", ",\"trials\":[" + trial + "]}");
+        assertThatThrownBy(() -> new NotebookArchive(notebook).read(archive("", new byte[0], main)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("nothing was added");
+        assertThat(notebook.trials().list()).isEmpty();
     }
 
     @Test
