@@ -34,7 +34,7 @@ public final class Catalog {
      * Returns the catalog, read from the class path when it is first asked for. It never changes, so all share one.
      *
      * @return the catalog
-     * @throws io.github.saltfront.data.DataException if a table is missing or malformed
+     * @throws ExceptionInInitializerError if a table is missing or malformed; its cause says which and where
      */
     public static Catalog load() {
         return Shared.CATALOG;

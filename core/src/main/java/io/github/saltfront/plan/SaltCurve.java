@@ -36,6 +36,10 @@ public final class SaltCurve implements DayEnsemble.DayRecorder {
 
     @Override
     public void endStage(LayerSolver solver, int member, StageQuality quality) {
+        if (count == 0) {
+            // a stage of no time takes no step
+            add(begin, solver.meanSalt(member));
+        }
         begin += solver.stageTime(member);
     }
 

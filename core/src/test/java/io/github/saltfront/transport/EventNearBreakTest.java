@@ -44,20 +44,26 @@ class EventNearBreakTest {
     @Test
     void layersStopAtAnEventJustBeforeTheEnd() {
         double time = slab(7200).stageTime(0);
+        int stopped = 0;
         for (double share : BEYOND) {
-            double found = assertTimeoutPreemptively(
-                    Duration.ofSeconds(20), () -> slab(time * (1 + share)).stageTime(0));
-            assertThat(found).isCloseTo(time, within(0.02 * time));
+            LayerSolver solver = assertTimeoutPreemptively(Duration.ofSeconds(20), () -> slab(time * (1 + share)));
+            assertThat(solver.stageTime(0)).isCloseTo(time, within(0.002 * time));
+            assertThat(solver.coreTemperature(0)).isCloseTo(DONE.threshold(), within(0.02));
+            stopped += solver.wasStopped(0) ? 1 : 0;
         }
+        assertThat(stopped).as("stages ended by the event").isPositive();
     }
 
     @Test
     void solidsStopAtAnEventJustBeforeTheEnd() {
         double time = box(7200).stageTime();
+        int stopped = 0;
         for (double share : BEYOND) {
-            double found = assertTimeoutPreemptively(
-                    Duration.ofSeconds(20), () -> box(time * (1 + share)).stageTime());
-            assertThat(found).isCloseTo(time, within(0.02 * time));
+            SolidSolver solver = assertTimeoutPreemptively(Duration.ofSeconds(20), () -> box(time * (1 + share)));
+            assertThat(solver.stageTime()).isCloseTo(time, within(0.002 * time));
+            assertThat(solver.coreTemperature()).isCloseTo(DONE.threshold(), within(0.02));
+            stopped += solver.wasStopped() ? 1 : 0;
         }
+        assertThat(stopped).as("stages ended by the event").isPositive();
     }
 }

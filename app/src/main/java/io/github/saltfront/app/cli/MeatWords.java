@@ -36,6 +36,11 @@ final class MeatWords {
             throw new IllegalArgumentException(
                     "--meat: got \"" + word + "\", expected one of " + String.join(", ", WORDS.keySet()) + ".");
         }
+        if (meat == Meat.FISH && (ground || pierced)) {
+            throw new IllegalArgumentException(
+                    "--meat: got fish that is ground, pierced or stuffed, expected whole fish; the retail food code asks for 68 °C"
+                            + " (155 °F) for 17 s where it is ground, and for 74 °C (165 °F) where it is stuffed. Judge by those.");
+        }
         if (!meat.isIntact()) {
             return meat;
         }

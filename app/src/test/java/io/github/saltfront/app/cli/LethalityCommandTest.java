@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import picocli.CommandLine;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -285,6 +286,14 @@ class LethalityCommandTest {
     void groundAndInjectedMeatMoveUp(String flag, String minimum) throws IOException {
         run(cook(60, 1), "--meat", "beef", flag);
         assertThat(out.toString()).contains(minimum);
+    }
+
+    /** "comminuted ... fish": 155 F for 17 s; "stuffed ... fish": 165 F (wac2022, Food Code 3-401.11(A)(2) and (3)). */
+    @ParameterizedTest
+    @ValueSource(strings = {"--ground", "--injected"})
+    void fishThatIsNotWholeIsNotJudgedAsWhole(String flag) throws IOException {
+        assertThat(run(cook(64, 5), "--meat", "fish", flag)).isEqualTo(2);
+        assertThat(out.toString() + err).contains("155 °F", "165 °F");
     }
 
     @Test
