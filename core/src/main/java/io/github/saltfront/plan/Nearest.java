@@ -54,7 +54,7 @@ public record Nearest(String words, Request request, Plan plan) {
             offer(
                     offers,
                     "Set the appliance to " + QuantityFormat.temperature(hottest, KitchenUnits.METRIC) + ".",
-                    Way.with(request, new Way.Heat(hottest, OptionalDouble.empty())),
+                    Way.with(request, new Way.Heat(request.cook().appliance(), hottest, OptionalDouble.empty())),
                     executor,
                     seed);
         }
@@ -65,7 +65,12 @@ public record Nearest(String words, Request request, Plan plan) {
                         offers,
                         "Aim at a core of " + QuantityFormat.temperature(usual, KitchenUnits.METRIC)
                                 + ", which is usual for this cut.",
-                        Way.with(request, new Way.Heat(request.cook().setting(), OptionalDouble.of(usual))),
+                        Way.with(
+                                request,
+                                new Way.Heat(
+                                        request.cook().appliance(),
+                                        request.cook().setting(),
+                                        OptionalDouble.of(usual))),
                         executor,
                         seed);
             }
@@ -87,33 +92,19 @@ public record Nearest(String words, Request request, Plan plan) {
     }
 
     private static Request later(Request request, Optional<ZonedDateTime> serve) {
-        return new Request(
-                request.food(),
-                request.salting(),
-                request.cook(),
-                request.taste(),
-                new Request.Timing(request.timing().now(), serve),
-                request.guests(),
-                request.assumptions());
+        return request.at(new Request.Timing(request.timing().now(), serve));
     }
 
     /** Without a time and a strength that only salting ahead has a use for. */
     private static Request untimed(Request request) {
         Request.Salting old = request.salting();
-        return new Request(
-                request.food(),
-                new Request.Salting(
-                        old.treatment(),
-                        old.salt(),
-                        OptionalDouble.empty(),
-                        OptionalDouble.empty(),
-                        old.liquor(),
-                        old.refrigerator(),
-                        old.label()),
-                request.cook(),
-                request.taste(),
-                request.timing(),
-                request.guests(),
-                request.assumptions());
+        return request.salted(new Request.Salting(
+                old.treatment(),
+                old.salt(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                old.liquor(),
+                old.refrigerator(),
+                old.label()));
     }
 }

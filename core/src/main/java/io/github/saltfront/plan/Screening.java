@@ -19,15 +19,10 @@ final class Screening {
     private static final int LAYERS = 20;
 
     /** Tolerance of a step [K]. */
-    private static final double TOLERANCE = 0.1;
+    private static final double TOLERANCE = 0.25;
 
     /** Share of members that may be too salty [-]. */
     private static final double TOO_SALTY_SHARE = SoakSearch.TOO_SALTY_SHARE;
-
-    /** Nobody wants to start salting after this minute of the day or before {@link #MORNING} [min]; common practice. */
-    private static final double EVENING = 22 * 60 + 30;
-
-    private static final double MORNING = 6 * 60;
 
     private final Request request;
     private final long seed;
@@ -82,7 +77,7 @@ final class Screening {
         Request way = Way.with(request, salting);
         try {
             Plan.SaltPlan plan =
-                    new SaltChooser(unhurried(way), Runnable::run, seed, 0, Planner.SEARCH_MEMBERS).choose();
+                    new SaltChooser(unhurried(way), Runnable::run, seed, 0, Fineness.WHOLE.searchMembers()).choose();
             boolean asked = plan.treatment() == salting.treatment();
             return asked ? Tried.kept(plan) : Tried.out(PlanSearch.Dropped.BEYOND_THE_KITCHEN);
         } catch (PlanningException e) {
@@ -92,14 +87,7 @@ final class Screening {
 
     /** Time does not bind the salting here: whether the whole fits is seen later. */
     private static Request unhurried(Request way) {
-        return new Request(
-                way.food(),
-                way.salting(),
-                way.cook(),
-                way.taste(),
-                new Request.Timing(way.timing().now(), Optional.empty()),
-                way.guests(),
-                way.assumptions());
+        return way.at(new Request.Timing(way.timing().now(), Optional.empty()));
     }
 
     private static PlanSearch.Dropped dropped(PlanningException e) {
@@ -113,7 +101,8 @@ final class Screening {
         }
         Plan.SaltPlan plan = salted.value().get();
         PullSearch.Found found = heated.value().get();
-        Way way = new Way(salting.treatment(), salting.strength(), salting.time(), heat.setting(), heat.core());
+        Way way = new Way(
+                salting.treatment(), salting.strength(), salting.time(), heat.appliance(), heat.setting(), heat.core());
         Request asked = way.applyTo(request);
         double whole = Clock.wholeTime(asked, plan, found.cookTimeHigh(), new CookStages(asked, rule));
         Optional<PlanSearch.Dropped> late = late(plan, whole);
@@ -129,7 +118,7 @@ final class Screening {
         if (salty > TOO_SALTY_SHARE * days.size()) {
             return Tried.out(PlanSearch.Dropped.TOO_SALTY);
         }
-        return Tried.kept(new Screened(way, outcome(plan, days, whole, found.pullTemperature())));
+        return Tried.kept(new Screened(way, outcome(asked, plan, days, whole, found.pullTemperature())));
     }
 
     /** Whether it starts before now, or asks to get up in the night. */
@@ -141,8 +130,7 @@ final class Screening {
         if (start.isBefore(request.timing().now())) {
             return Optional.of(PlanSearch.Dropped.TOO_LATE);
         }
-        double minute = start.getHour() * 60.0 + start.getMinute();
-        boolean night = minute >= EVENING || minute < MORNING;
+        boolean night = Nights.isNight(start);
         return night && plan.time() > 0 ? Optional.of(PlanSearch.Dropped.AT_NIGHT) : Optional.empty();
     }
 
@@ -154,13 +142,14 @@ final class Screening {
     Outcome outcome(Request asked, Plan.SaltPlan plan, double pull) {
         List<MemberDay> days = run(asked, plan, pull);
         double high = Interval.of(values(days, Screening::heatTime)).high();
-        return outcome(plan, days, Clock.wholeTime(asked, plan, high, new CookStages(asked, rule)), pull);
+        return outcome(asked, plan, days, Clock.wholeTime(asked, plan, high, new CookStages(asked, rule)), pull);
     }
 
-    private Outcome outcome(Plan.SaltPlan plan, List<MemberDay> days, double whole, double pull) {
+    private Outcome outcome(Request asked, Plan.SaltPlan plan, List<MemberDay> days, double whole, double pull) {
         double mean = median(days, day -> day.end(CookStages.REST).meanSalt());
         return new Outcome(
                 median(days, day -> 1 - day.end(CookStages.REST).massLoss()),
+                PlateQuality.tenderness(asked, days),
                 median(
                         days,
                         day -> Math.min(
