@@ -37,11 +37,11 @@ final class EquipmentReader {
                         "appliances",
                         Words.unknown(
                                 name,
-                                "an appliance of the catalog",
+                                Words.AN_APPLIANCE,
                                 catalog.appliances().nearest(name, 3).stream()
                                         .map(Appliance::id)
                                         .toList(),
-                                ""));
+                                SimulationFile.LIST_APPLIANCES));
             }
             found.ifPresent(others::add);
         }

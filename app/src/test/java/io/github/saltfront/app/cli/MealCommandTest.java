@@ -73,11 +73,11 @@ class MealCommandTest {
         assertThat(run.code()).isEqualTo(2);
         assertThat(run.err())
                 .contains("serve: Got no time, expected the time at which all dishes are served")
-                .contains("oven-fann: The key is not known")
+                .contains("appliances.oven-fann: The key is not known")
                 .contains("dishes[0].serve: The key is not known")
                 .contains("dishes[1].name: Got \"Roast\" twice")
                 .contains("dishes[1].cut: Got \"pork-lion-chop\"")
-                .contains("dishes[1].mass: Got \"200\"");
+                .contains("dishes[1].mass: \"200\" has no unit");
     }
 
     @Test
@@ -95,6 +95,6 @@ class MealCommandTest {
                 """);
         CommandRun run = CommandRun.of("meal", file.toString());
         assertThat(run.code()).isEqualTo(1);
-        assertThat(run.err()).contains("dishes: there are too few appliances").contains("Possible instead");
+        assertThat(run.err()).contains("dishes: There are too few appliances").contains("Possible instead");
     }
 }
