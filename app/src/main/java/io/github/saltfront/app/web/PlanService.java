@@ -11,6 +11,7 @@ import io.github.saltfront.plan.Plan;
 import io.github.saltfront.plan.PlanSearch;
 import io.github.saltfront.plan.Planner;
 import io.github.saltfront.plan.Request;
+import io.github.saltfront.plan.TimedDays;
 import java.nio.charset.StandardCharsets;
 import java.time.ZonedDateTime;
 import java.util.Optional;
@@ -37,6 +38,7 @@ final class PlanService implements AutoCloseable {
     private final Semaphore running;
     private final Kept<Plan> plans = new Kept<>();
     private final Kept<PlanSearch.Found> founds = new Kept<>();
+    private final Kept<TimedDays> days = new Kept<>();
 
     PlanService(Catalog catalog) {
         this(catalog, use -> KitchenKnowledge.NONE);
@@ -149,6 +151,17 @@ final class PlanService implements AutoCloseable {
         } finally {
             running.release();
         }
+    }
+
+    /**
+     * Plans and prepares its day for stages of other lengths.
+     *
+     * @param body JSON of the request
+     * @return the days of the plan; fails as {@link #plan}
+     */
+    TimedDays days(byte[] body) {
+        Plan plan = plan(body);
+        return once(days, key(plan.request(), body), () -> TimedDays.of(plan, threads));
     }
 
     /**
