@@ -66,7 +66,7 @@ function present(plan, request) {
       h("button", { type: "button", class: "quiet-button", onclick: () => print() }, "Print"), fileChoice(request), again), h("p"),
     ...render(plan, request, catalog.appliances.find(a => a.id === plan.cooking.appliance)));
   showWays(document.getElementById("ways-place"), request, changed => { fill(changed); open(changed); });
-  showFronts(document.getElementById("fronts-place"), plan, request);
+  showFronts(document.getElementById("fronts-place"), plan, request, changed => { fill(changed); open(changed); });
   showWhatIf(document.getElementById("whatif-place"), plan, request, catalog, changed => { fill(changed); open(changed); });
   const heading = document.getElementById("story-title");
   if (matchMedia("(max-width: 61.99rem)").matches) document.getElementById("plan").scrollIntoView({ block: "start" });

@@ -48,8 +48,8 @@ export function showWhatIf(place, plan, request, catalog, take) {
     }));
     takeButton.hidden = back.hidden = values.size === 0;
     note.textContent = "";
-    if (fronts) paint(document.getElementById("fronts-place"), fronts, now, changed(), old);
-    else if (old) paint(document.getElementById("fronts-place"), old, plan, request);
+    if (fronts) paint(document.getElementById("fronts-place"), fronts, now, changed(), { ghost: old, take });
+    else if (old) paint(document.getElementById("fronts-place"), old, plan, request, { take });
   }
   async function compute() {
     const mine = ++running;
