@@ -5,12 +5,16 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
 import java.util.HexFormat;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.zip.GZIPOutputStream;
 import org.jspecify.annotations.Nullable;
@@ -24,6 +28,12 @@ final class PageFiles {
             "js", "text/javascript; charset=utf-8",
             "svg", "image/svg+xml",
             "webmanifest", "application/manifest+json");
+
+    /** What the worker of the pages names, and the word that stands for the version of all of it. */
+    private static final String WORKER = "worker.js";
+
+    private static final Pattern NAMED = Pattern.compile("\"/([a-z][a-z0-9-]*\\.[a-z]+)\"");
+    private static final String VERSION = "@VERSION@";
 
     private final Map<String, PageFile> files = new ConcurrentHashMap<>();
 
@@ -87,10 +97,35 @@ final class PageFiles {
     private static @Nullable PageFile load(String name) {
         try (@Nullable InputStream stream = PageFiles.class.getResourceAsStream("page/" + name)) {
             String type = TYPES.get(name.substring(name.indexOf('.') + 1));
-            return stream == null || type == null ? null : new PageFile(type, stream.readAllBytes());
+            if (stream == null || type == null) {
+                return null;
+            }
+            byte[] content = stream.readAllBytes();
+            return new PageFile(type, name.equals(WORKER) ? versioned(content) : content);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** Other files make another worker, and so a browser learns of them. */
+    private static byte[] versioned(byte[] worker) throws IOException {
+        String text = new String(worker, StandardCharsets.UTF_8);
+        ByteArrayOutputStream all = new ByteArrayOutputStream();
+        all.write(worker);
+        Matcher named = NAMED.matcher(text);
+        List<String> names = new ArrayList<>(List.of("index.html"));
+        while (named.find()) {
+            names.add(named.group(1));
+        }
+        for (String name : names) {
+            try (@Nullable InputStream stream = PageFiles.class.getResourceAsStream("page/" + name)) {
+                if (stream == null) {
+                    throw new IllegalStateException("the worker names " + name + ", which is no file of the pages.");
+                }
+                stream.transferTo(all);
+            }
+        }
+        return text.replace(VERSION, hash(all.toByteArray())).getBytes(StandardCharsets.UTF_8);
     }
 
     private static byte[] gzip(byte[] plain) {

@@ -1,6 +1,7 @@
 // The picture of the two fronts with its readout, table, summary and cross-section.
-import { ask, h, s } from "./dom.js";
+import { h, s } from "./dom.js";
 import { clockAt, colors, dark, draw, firstHeat, HEAT, indexAt, LEFT, middleOf, mix, SALT, saltEnd, valueAt, WORDS } from "./fronts-draw.js";
+import { askKept } from "./offline.js";
 import { stageHandles } from "./stages.js";
 import { duration, length, round, temperature } from "./words.js";
 
@@ -48,7 +49,7 @@ export async function showFronts(place, plan, request, take) {
   place.replaceChildren(h("section", { class: "block" }, h("h2", {}, "The two fronts"), h("p", { class: "status" }, "Drawing ...")));
   let f;
   try {
-    f = await ask("POST", "/api/fronts", request);
+    f = await askKept("fronts", "POST", "/api/fronts", request);
   } catch (trouble) {
     place.replaceChildren(h("section", { class: "block" }, h("h2", {}, "The two fronts"), h("p", { class: "error" }, trouble.message)));
     return;

@@ -1,5 +1,6 @@
 // Other ways of doing it, side by side with the plan, and what the result hangs on.
-import { ask, h } from "./dom.js";
+import { h } from "./dom.js";
+import { askKept } from "./offline.js";
 import { duration, round, temperature } from "./words.js";
 
 const WINS = { juice: "more juice", "even-salt": "more even salt", "crisp-skin": "a crisper outside", "little-work": "less work", short: "sooner", "low-sodium": "less sodium" };
@@ -31,7 +32,7 @@ export async function showWays(place, request, take) {
   place.replaceChildren(block(status));
   let found;
   try {
-    found = await ask("POST", "/api/plan", request);
+    found = await askKept("ways", "POST", "/api/plan", request);
   } catch (trouble) {
     status.textContent = trouble.message;
     return;
