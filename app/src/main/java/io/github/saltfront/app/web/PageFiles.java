@@ -8,9 +8,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
-import java.util.ArrayList;
 import java.util.HexFormat;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -95,35 +93,34 @@ final class PageFiles {
     }
 
     private static @Nullable PageFile load(String name) {
+        String type = TYPES.get(name.substring(name.indexOf('.') + 1));
+        byte[] content = content(name);
+        return content.length == 0 || type == null ? null : new PageFile(type, content);
+    }
+
+    /** What goes out under a name; nothing if there is no such file. */
+    static byte[] content(String name) {
+        byte[] content = raw(name);
+        return name.equals(WORKER) ? versioned(content) : content;
+    }
+
+    private static byte[] raw(String name) {
         try (@Nullable InputStream stream = PageFiles.class.getResourceAsStream("page/" + name)) {
-            String type = TYPES.get(name.substring(name.indexOf('.') + 1));
-            if (stream == null || type == null) {
-                return null;
-            }
-            byte[] content = stream.readAllBytes();
-            return new PageFile(type, name.equals(WORKER) ? versioned(content) : content);
+            return stream == null ? new byte[0] : stream.readAllBytes();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
     /** Other files make another worker, and so a browser learns of them. */
-    private static byte[] versioned(byte[] worker) throws IOException {
+    private static byte[] versioned(byte[] worker) {
         String text = new String(worker, StandardCharsets.UTF_8);
         ByteArrayOutputStream all = new ByteArrayOutputStream();
-        all.write(worker);
+        all.writeBytes(worker);
+        all.writeBytes(raw("index.html"));
         Matcher named = NAMED.matcher(text);
-        List<String> names = new ArrayList<>(List.of("index.html"));
         while (named.find()) {
-            names.add(named.group(1));
-        }
-        for (String name : names) {
-            try (@Nullable InputStream stream = PageFiles.class.getResourceAsStream("page/" + name)) {
-                if (stream == null) {
-                    throw new IllegalStateException("the worker names " + name + ", which is no file of the pages.");
-                }
-                stream.transferTo(all);
-            }
+            all.writeBytes(raw(named.group(1)));
         }
         return text.replace(VERSION, hash(all.toByteArray())).getBytes(StandardCharsets.UTF_8);
     }

@@ -1,6 +1,7 @@
 // Ties the questions to the plan; the address of the page holds the answers, so that a bookmark opens the same plan.
 import { h, Trouble } from "./dom.js";
 import { build, fill, read, showProblems } from "./form.js";
+import { showOffers } from "./offers.js";
 import { render, title } from "./result.js";
 import { download, emptyPicture, showFronts } from "./fronts.js";
 import { showWays } from "./ways.js";
@@ -53,6 +54,8 @@ async function make(request) {
     if (!(trouble instanceof Trouble)) throw trouble;
     showProblems(trouble.problems);
     if (trouble.status === 0) await offerLast();
+    // a plan that binds somewhere; what was written wrongly has no offers
+    else if (trouble.status === 422 || trouble.problems.every(p => p.field === "serve")) showOffers(document.getElementById("offers"), request, take);
   } finally {
     clearTimeout(slow);
     if (mine === turn) button.disabled = false;
@@ -64,6 +67,8 @@ async function offerLast() {
   tell("You are offline, or the program has been ended. ", last ? h("button", { type: "button", class: "say", onclick: () => { fill(last); open(last); } }, "Show the last plan") : "");
 }
 
+const take = changed => { fill(changed); open(changed); };
+
 function present(plan, request) {
   shown = { plan, request };
   document.title = title(plan) + " - Saltfront";
@@ -74,9 +79,10 @@ function present(plan, request) {
     h("div", { class: "row no-print", id: "actions" }, saveButton(() => shown, title(plan)),
       h("button", { type: "button", class: "quiet-button", onclick: () => print() }, "Print"), fileChoice(request), again), h("p"),
     ...render(plan, request, catalog.appliances.find(a => a.id === plan.cooking.appliance)));
-  showWays(document.getElementById("ways-place"), request, changed => { fill(changed); open(changed); });
-  showFronts(document.getElementById("fronts-place"), plan, request, changed => { fill(changed); open(changed); });
-  showWhatIf(document.getElementById("whatif-place"), plan, request, catalog, changed => { fill(changed); open(changed); });
+  if (!plan.cooking.safety.predicted_met) showOffers(document.getElementById("unmet"), request, take);
+  showWays(document.getElementById("ways-place"), request, take);
+  showFronts(document.getElementById("fronts-place"), plan, request, take);
+  showWhatIf(document.getElementById("whatif-place"), plan, request, catalog, take);
   const heading = document.getElementById("story-title");
   if (matchMedia("(max-width: 61.99rem)").matches) document.getElementById("plan").scrollIntoView({ block: "start" });
   heading.focus({ preventScroll: true });

@@ -3,7 +3,7 @@
 const STORE = "pages-@VERSION@";
 const FILES = ["/", "/app.js", "/app.webmanifest", "/dom.js", "/form.js", "/fronts-draw.js", "/fronts.js", "/icon.svg", "/live-alarm.js", "/live-chart.js",
   "/live-link.js", "/live-queue.js", "/live-start.js", "/live-tell.js", "/live-view.js", "/live.css", "/live.html", "/live.js", "/notebook.css", "/notebook.html",
-  "/notebook.js", "/offline.js", "/result.js", "/saved.js", "/shapes.js", "/stages.js", "/style.css", "/trials.html", "/trials.js", "/ways.js", "/whatif.js", "/words.js"];
+  "/notebook.js", "/offers.js", "/offline.js", "/own.js", "/result.js", "/saved.js", "/shapes.js", "/stages.js", "/style.css", "/trials.html", "/trials.js", "/ways.js", "/whatif.js", "/words.js"];
 
 addEventListener("install", event => event.waitUntil(
   caches.open(STORE).then(store => store.addAll(FILES.map(file => new Request(file, { cache: "reload" })))).then(() => skipWaiting())));
