@@ -80,7 +80,7 @@ function present(plan, request) {
       h("button", { type: "button", class: "quiet-button", onclick: () => print() }, "Print"), fileChoice(request), again), h("p"),
     ...render(plan, request, catalog.appliances.find(a => a.id === plan.cooking.appliance)));
   if (!plan.cooking.safety.predicted_met) showOffers(document.getElementById("unmet"), request, take);
-  showWays(document.getElementById("ways-place"), request, take);
+  showWays(document.getElementById("ways-place"), request, take, (other, name) => document.getElementById("fronts-place").compare?.(other, name));
   showFronts(document.getElementById("fronts-place"), plan, request, take);
   showWhatIf(document.getElementById("whatif-place"), plan, request, catalog, take);
   const heading = document.getElementById("story-title");

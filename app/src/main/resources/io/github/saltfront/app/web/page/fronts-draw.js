@@ -23,14 +23,13 @@ export const firstHeat = f => f.stages.find(isHeat);
 function timeScale(f, width, even, ghost) {
   const end = f.time_s.at(-1), heat = firstHeat(f).start_s, wide = ghost ?? f, inner = width - LEFT - RIGHT;
   const oldEnd = wide.time_s.at(-1), oldHeat = firstHeat(wide).start_s;
-  const split = oldHeat > 0 && !even && oldHeat > oldEnd - oldHeat;
-  const ahead = Math.max(heat, oldHeat), cook = Math.max(end - heat, oldEnd - oldHeat);
+  const ahead = Math.max(heat, oldHeat), cook = Math.max(end - heat, oldEnd - oldHeat), split = !even && ahead > cook;
   const parts = split ? [[0, ahead, LEFT, LEFT + inner * .46], [heat, heat + cook, LEFT + inner * .46 + 8, LEFT + inner]] : [[0, heat + cook, LEFT, LEFT + inner]];
   const place = (p, t) => p[2] + (t - p[0]) / (p[1] - p[0]) * (p[3] - p[2]);
   const of = t => split && t > heat ? parts[1] : parts[0];
   return { parts, of, split,
     x: t => place(of(t), t),
-    ghostX: t => t <= oldHeat && split ? place(parts[0], t) : place(parts.at(-1), t <= oldHeat ? t : t - oldHeat + heat),
+    ghostX: t => t < oldHeat && split ? place(parts[0], t) : place(parts.at(-1), t < oldHeat ? t : t - oldHeat + heat),
     t(x) {
       const p = parts.find(b => x <= b[3]) ?? parts.at(-1), t = p[0] + Math.min(1, Math.max(0, (x - p[2]) / (p[3] - p[2]))) * (p[1] - p[0]);
       return Math.min(t, split && p === parts[0] ? heat : end);

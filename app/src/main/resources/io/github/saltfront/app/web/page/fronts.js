@@ -63,7 +63,7 @@ export function paint(place, planned, plan, request, { ghost: compared, take } =
   const lines = h("p"), time = h("input", { type: "range", id: "fronts-time", min: 0, max: 1000, value: 0, oninput: () => show(picture.scale.t(LEFT + time.value / 1000 * (picture.scale.parts.at(-1)[3] - LEFT)), depth) });
   const depthInput = h("input", { type: "range", id: "fronts-depth", min: 0, max: 100, value: 100, oninput: () => show(now, depthInput.value / 100 * planned.depth_total_mm) });
   const even = h("input", { type: "checkbox", onchange: () => redraw() });
-  let f = planned, ghost = compared, day, picture, now = planned.stages.find(x => x.kind === "heat").end_s, depth = planned.depth_total_mm;
+  let f = planned, ghost = compared, named = "", day, picture, now = planned.stages.find(x => x.kind === "heat").end_s, depth = planned.depth_total_mm;
   const handles = stageHandles(canvas, plan, request, view => {
     f = view.f ?? planned;
     ghost = view.ghost ? planned : compared;
@@ -96,7 +96,7 @@ export function paint(place, planned, plan, request, { ghost: compared, take } =
     const pull = day?.pull_temperature_c ?? f.pull_temperature_c;
     lines.replaceChildren("Time runs to the right, depth runs down from the surface to the middle. Darker means more" + (dark() ? " (here in the dark: lighter)" : "") + ". The thin lines: " + [f.target_salt_pct, .5].map(v => round(v, 2).replace(/0$/, "") + " % salt").join(" and ") + "; "
       + temperature(54) + " and the " + temperature(pull, 1) + " at which you take it out. The brackets hold 9 of 10 pieces: over the picture the times to take them out, on the lines what they are when a stage ends."
-      + (ghost ? " Dashed: as it was." : ""));
+      + (ghost ? " Dashed: " + (ghost === compared && named ? named : "as it was") + "." : ""));
     words.textContent = summary(f);
     numbers.replaceChildren(table(f));
   }
@@ -115,6 +115,7 @@ export function paint(place, planned, plan, request, { ghost: compared, take } =
         h("div", {}, h("label", { class: "check" }, even, "One scale of time for the whole day"), h("p", { class: "hint" }, "Otherwise a long salting and a short roast get about half of the width each."),
           h("div", { class: "row" }, h("button", { type: "button", class: "quiet-button", onclick: () => download(request, "fronts.svg") }, "Save as SVG"), h("button", { type: "button", class: "quiet-button", onclick: () => download(request, "fronts.png") }, "Save as PNG"))))),
     numbers));
+  place.compare = (other, name = "") => { compared = ghost = other ?? undefined; named = name; redraw(); tell(); };
   redraw();
   tell();
   handles.start();
