@@ -110,8 +110,7 @@ public final class Fronts {
         SolverSettings settings = SolverSettings.DEFAULT
                 .withTolerances(resolution.tolerance(), 5e-5)
                 .withKinetics(rule.holdTable()::rate, new KajitaniJuice());
-        List<Stage> day =
-                stages.stream().map(stage -> stage.stage(Draw.MEDIAN)).toList();
+        List<Stage> day = stages.stream().map(stage -> stage.stage(Draw.MEDIAN)).toList();
         Member median = new DayEnsemble(
                         food.meat(), food.shape(), food.startTemperature(), List.of(Draw.MEDIAN), settings)
                 .member(Draw.MEDIAN, false);

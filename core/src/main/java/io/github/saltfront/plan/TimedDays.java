@@ -234,18 +234,14 @@ public final class TimedDays {
                     interval(days, day -> day.ends().get(stage).coreSalt()),
                     interval(days, day -> day.ends().get(stage).meanSalt()),
                     interval(days, day -> 1 - day.ends().get(stage).massLoss()),
-                    interval(days, day -> miss.hold()
-                            * check.holdFactor()
-                            * day.ends().get(stage).leastKill())));
+                    interval(
+                            days,
+                            day -> miss.hold()
+                                    * check.holdFactor()
+                                    * day.ends().get(stage).leastKill())));
         }
         return new TimedDay(
-                median,
-                pull,
-                times(days, miss),
-                peak(days, miss),
-                ends,
-                rule.judge(predicted(days)),
-                MEMBERS);
+                median, pull, times(days, miss), peak(days, miss), ends, rule.judge(predicted(days)), MEMBERS);
     }
 
     private Interval times(List<MemberDay> days, Miss missed) {
@@ -270,8 +266,9 @@ public final class TimedDays {
         List<TemperatureHistory> cores = days.stream()
                 .map(day -> PullSearch.history(day, check).shifted(miss.lowPeak()))
                 .toList();
-        long meeting =
-                cores.stream().filter(core -> rule.consumerMinimum().isMetBy(core)).count();
+        long meeting = cores.stream()
+                .filter(core -> rule.consumerMinimum().isMetBy(core))
+                .count();
         return new PredictedKill(
                 holds(days, miss).low(),
                 meeting >= Planner.SAFE_SHARE * days.size(),

@@ -50,11 +50,11 @@ class TimedDaysTest {
         TimedDay day = DAYS.unchanged();
         Plan.CookPlan cooking = BRINED.cooking();
         assertThat(day.pullTemperature()).isEqualTo(cooking.pullTemperature());
-        assertThat(day.timeToPull().median())
-                .isCloseTo(cooking.timeToPull().median(), within(1e-6));
+        assertThat(day.timeToPull().median()).isCloseTo(cooking.timeToPull().median(), within(1e-6));
         assertThat(day.peak().median()).isCloseTo(cooking.peak().median(), within(1e-6));
         assertThat(day.verdict().isMet()).isEqualTo(cooking.verdict().isMet());
-        // salt and weight are not moved: they must agree by themselves, within the error of 30 members, a fifth of their spread
+        // salt and weight are not moved: they must agree by themselves, within the error of 30 members, a fifth of
+        // their spread
         Interval salt = BRINED.result().meanSalt();
         assertThat(end(day, REST).meanSalt().median())
                 .isCloseTo(salt.median(), within(0.2 * (salt.high() - salt.low())));
@@ -69,8 +69,7 @@ class TimedDaysTest {
         Fronts sketch = DAYS.unchanged().fronts();
         Fronts picture = DAYS.planned();
         assertThat(sketch.spans()).isEqualTo(picture.spans());
-        assertThat(sketch.coreAtEndOf(CookStages.HEAT))
-                .isCloseTo(picture.coreAtEndOf(CookStages.HEAT), within(0.3));
+        assertThat(sketch.coreAtEndOf(CookStages.HEAT)).isCloseTo(picture.coreAtEndOf(CookStages.HEAT), within(0.3));
         assertThat(sketch.weight(sketch.size() - 1)).isCloseTo(picture.weight(picture.size() - 1), within(0.005));
         assertThat(sketch.size()).isLessThan(picture.size());
     }
@@ -119,9 +118,7 @@ class TimedDaysTest {
                 old.salting(),
                 old.cook(),
                 new Request.Taste(
-                        old.taste().rawSalt(),
-                        OptionalDouble.of(sketch.peak().median()),
-                        OptionalDouble.empty()),
+                        old.taste().rawSalt(), OptionalDouble.of(sketch.peak().median()), OptionalDouble.empty()),
                 new Request.Timing(old.timing().now(), Optional.empty()),
                 old.guests(),
                 old.assumptions());
@@ -182,7 +179,8 @@ class TimedDaysTest {
         // pork chops rest 3 min by the official minimum (USDA FSIS, safe minimum internal temperature chart)
         Plan pan = plan("pork-loin-chop", "pan", Request.Treatment.NONE, 7);
         assertThat(TimedDays.of(pan, Runnable::run).bounds().get(1).shortest()).isEqualTo(180);
-        assertThat(Temperature.toCelsius(pan.cooking().verdict().rule().consumerMinimum().temperature()))
+        assertThat(Temperature.toCelsius(
+                        pan.cooking().verdict().rule().consumerMinimum().temperature()))
                 .isCloseTo(62.78, within(0.01));
     }
 }

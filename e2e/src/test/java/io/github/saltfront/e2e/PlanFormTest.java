@@ -55,7 +55,8 @@ class PlanFormTest {
     void aMeatAndShapeOfOnesOwnArePlanned() {
         Page page = ready(kitchen().phone(ColorScheme.LIGHT));
         button(page, "It is none of these").click();
-        assertThat(page.getByLabel("Water", new Page.GetByLabelOptions().setExact(true))).isFocused();
+        assertThat(page.getByLabel("Water", new Page.GetByLabelOptions().setExact(true)))
+                .isFocused();
         page.locator("#f-meat-water").fill("70 %");
         page.locator("#f-meat-protein").fill("20 %");
         page.locator("#f-meat-fat").fill("9 %");
@@ -99,9 +100,10 @@ class PlanFormTest {
     @Test
     void oneTapTakesTheNearestOffer() {
         Page page = kitchen().phone(ColorScheme.DARK);
-        String tooSoon = Requests.BREAST.replace("19:00", "14:00").replace("\"wet-brine\"", "\"dry-salt\",\"time\":\"3 h\"");
+        String tooSoon =
+                Requests.BREAST.replace("19:00", "14:00").replace("\"wet-brine\"", "\"dry-salt\",\"time\":\"3 h\"");
         page.navigate(kitchen().address() + Requests.bookmark(tooSoon));
-        assertThat(page.locator("#problems")).containsText("too soon");
+        assertThat(page.locator("#problems")).containsText("does not fit before serving");
         Locator offers = page.locator("#problems .offers button");
         assertThat(offers.first()).containsText("Serve at");
         Kitchen.assertAccessible(page);
@@ -120,7 +122,9 @@ class PlanFormTest {
         assertThat(one.locator("#story-title")).containsText("Pork loin chop");
         assertThat(two.locator("#story-title")).containsText("Chicken breast");
         button(one, "Save this plan").click();
-        assertThat(one.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Saved").setExact(true)))
+        assertThat(one.getByRole(
+                        AriaRole.BUTTON,
+                        new Page.GetByRoleOptions().setName("Saved").setExact(true)))
                 .isVisible();
         button(two, "Saved plans").click();
         assertThat(two.locator(".saved-list .title").first()).containsText("Pork loin chop");

@@ -95,7 +95,8 @@ class StagesTest {
         assertThat(soak).isFocused();
         assertThat(Double.parseDouble(soak.getAttribute("aria-valuenow"))).isLessThan(before);
         assertThat(row(page, "Salt on average").locator(".was")).isVisible();
-        assertThat(soak).hasAttribute("aria-valuetext", java.util.regex.Pattern.compile("lasts .* ends at \\d\\d:\\d\\d"));
+        assertThat(soak)
+                .hasAttribute("aria-valuetext", java.util.regex.Pattern.compile("lasts .* ends at \\d\\d:\\d\\d"));
         Kitchen.assertAccessible(page);
         Kitchen.assertFits(page);
         page.keyboard().press("Escape");
@@ -115,7 +116,8 @@ class StagesTest {
         page.keyboard().press("Home");
         assertThat(page.locator("svg[viewBox='0 0 276 146']").innerHTML()).isNotEqualTo(cut);
         for (String name : new String[] {"SVG", "PNG"}) {
-            Path file = page.waitForDownload(() -> page.getByText("Save as " + name).click())
+            Path file = page.waitForDownload(
+                            () -> page.getByText("Save as " + name).click())
                     .path();
             assertThat(Files.size(file)).isGreaterThan(10_000);
         }
@@ -129,9 +131,11 @@ class StagesTest {
         page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
         assertThat(page.locator("#salt-key stop").first()).hasAttribute("stop-color", "#f4f1e8");
         for (String key : new String[] {"salt-key", "heat-key"}) {
-            Object falling = page.evaluate("key => { const L = [...document.querySelectorAll('#' + key + ' stop')].map(s => s.getAttribute('stop-color'))"
-                    + ".map(c => [1, 3, 5].map(i => parseInt(c.slice(i, i + 2), 16) / 255).map(v => v <= .04045 ? v / 12.92 : ((v + .055) / 1.055) ** 2.4))"
-                    + ".map(([r, g, b]) => .2126 * r + .7152 * g + .0722 * b); return L.every((y, i) => i === 0 || y < L[i - 1]); }", key);
+            Object falling = page.evaluate(
+                    "key => { const L = [...document.querySelectorAll('#' + key + ' stop')].map(s => s.getAttribute('stop-color'))"
+                            + ".map(c => [1, 3, 5].map(i => parseInt(c.slice(i, i + 2), 16) / 255).map(v => v <= .04045 ? v / 12.92 : ((v + .055) / 1.055) ** 2.4))"
+                            + ".map(([r, g, b]) => .2126 * r + .7152 * g + .0722 * b); return L.every((y, i) => i === 0 || y < L[i - 1]); }",
+                    key);
             assertThat(falling).as(key).isEqualTo(true);
         }
         assertThat(page.locator(".handle").first()).isHidden();

@@ -57,7 +57,8 @@ public final class OffersJson {
                 .filter(serve -> !from.timing().serve().equals(to.timing().serve()))
                 .ifPresent(serve -> changes.put("serve", time(serve)));
         if (from.salting().treatment() != to.salting().treatment()) {
-            String treatment = to.salting().treatment().name().toLowerCase(Locale.ROOT).replace('_', '-');
+            String treatment =
+                    to.salting().treatment().name().toLowerCase(Locale.ROOT).replace('_', '-');
             changes.put("salting", Map.of("treatment", treatment));
         }
         if (from.cook().setting() != to.cook().setting()) {

@@ -32,7 +32,8 @@ public final class Database implements AutoCloseable {
     private static final int CONNECTIONS = 8;
     static final String MIGRATIONS = "classpath:io/github/saltfront/app/store/migration";
     static final String SERVER_MIGRATIONS = "classpath:io/github/saltfront/app/store/migrationpostgresql";
-    private static final List<Logger> QUIET = List.of(Logger.getLogger("org.flywaydb"), Logger.getLogger("com.zaxxer.hikari"));
+    private static final List<Logger> QUIET =
+            List.of(Logger.getLogger("org.flywaydb"), Logger.getLogger("com.zaxxer.hikari"));
 
     private final Jdbi jdbi;
     private final Path file;
@@ -168,8 +169,8 @@ public final class Database implements AutoCloseable {
                     .mapTo(String.class)
                     .list();
             for (String table : tables) {
-                handle.execute("create table " + quoted(copy) + "." + quoted(table) + " as table " + quoted(schema) + "."
-                        + quoted(table));
+                handle.execute("create table " + quoted(copy) + "." + quoted(table) + " as table " + quoted(schema)
+                        + "." + quoted(table));
             }
         });
     }
@@ -187,7 +188,8 @@ public final class Database implements AutoCloseable {
     public CookStore cooks() {
         return new CookStore(
                 jdbi,
-                () -> pool.map(HikariDataSource::getHikariPoolMXBean).ifPresent(HikariPoolMXBean::softEvictConnections));
+                () -> pool.map(HikariDataSource::getHikariPoolMXBean)
+                        .ifPresent(HikariPoolMXBean::softEvictConnections));
     }
 
     /** Returns the cooks of the notebook; their pictures are in the folder {@code NAME.photos} beside the file. */

@@ -93,7 +93,8 @@ final class GroupCommit implements AutoCloseable {
                     List<Write<?>> batch = new ArrayList<>(List.of(first));
                     waiting.drainTo(batch, MOST - 1);
                     commit(handle, batch);
-                    whole = batch.stream().noneMatch(write -> write.done.isCompletedExceptionally()) || isUsable(handle);
+                    whole = batch.stream().noneMatch(write -> write.done.isCompletedExceptionally())
+                            || isUsable(handle);
                 }
             }
         } catch (JdbiException e) {

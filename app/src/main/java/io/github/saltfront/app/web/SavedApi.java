@@ -141,7 +141,9 @@ final class SavedApi {
         String title = body.path("title").asString("").strip();
         if (title.chars().anyMatch(Character::isISOControl)) {
             throw new Refused(
-                    400, "title", "Got a title with control characters, expected letters, digits and signs; change it.");
+                    400,
+                    "title",
+                    "Got a title with control characters, expected letters, digits and signs; change it.");
         }
         if (title.isEmpty() || title.length() > LONGEST_TITLE) {
             throw new Refused(

@@ -35,8 +35,8 @@ final class PostgresServer implements AutoCloseable {
         try (Stream<Path> versions = Files.list(INSTALLED)) {
             return versions.map(version -> version.resolve("bin"))
                     .filter(bin -> Files.isExecutable(bin.resolve("initdb")))
-                    .max(Comparator.comparingInt(bin -> Integer.parseInt(
-                            String.valueOf(bin.getName(bin.getNameCount() - 2)))));
+                    .max(Comparator.comparingInt(
+                            bin -> Integer.parseInt(String.valueOf(bin.getName(bin.getNameCount() - 2)))));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

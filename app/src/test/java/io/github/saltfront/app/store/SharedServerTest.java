@@ -51,7 +51,8 @@ class SharedServerTest {
         String schema = "kitchen" + ++count;
         Jdbi.create(address()).useHandle(handle -> handle.execute("create schema " + schema));
         return new DataPlace(
-                Optional.of(address() + "&currentSchema=" + schema), folder.resolve(schema).resolve("shared.db"));
+                Optional.of(address() + "&currentSchema=" + schema),
+                folder.resolve(schema).resolve("shared.db"));
     }
 
     private static SavedPlan plan(String id, String title, long changed) {
@@ -75,9 +76,7 @@ class SharedServerTest {
             assertThat(plans.delete("b", NOW + 3)).isTrue();
             assertThat(plans.addMissing(List.of(plan("a", "theirs", 1), plan("b", "back", NOW), plan("c", "new", 2))))
                     .isEqualTo(2);
-            assertThat(plans.list(""))
-                    .extracting(SavedPlan::title)
-                    .containsExactly("renamed", "back", "new");
+            assertThat(plans.list("")).extracting(SavedPlan::title).containsExactly("renamed", "back", "new");
             plans.delete("c", NOW);
             plans.purge(NOW + 1);
             assertThat(plans.restore("c")).isFalse();
@@ -97,11 +96,14 @@ class SharedServerTest {
             assertThat(cooks.append(List.of(first)).join()).containsExactly(first);
             assertThat(cooks.append(List.of(first, second)).join()).containsExactly(second);
             assertThat(cooks.readings("k")).containsExactly(first, second);
-            StoredEvent one = cooks.append(new StoredEvent(0, "k", "alarm", "{}", NOW)).join();
-            StoredEvent two = cooks.append(new StoredEvent(0, "k", "note", "{}", NOW)).join();
+            StoredEvent one =
+                    cooks.append(new StoredEvent(0, "k", "alarm", "{}", NOW)).join();
+            StoredEvent two =
+                    cooks.append(new StoredEvent(0, "k", "note", "{}", NOW)).join();
             assertThat(two.number()).isGreaterThan(one.number());
             assertThat(cooks.events("k")).containsExactly(one, two);
-            assertThatThrownBy(() -> cooks.append(new StoredEvent(0, "nobody", "note", "{}", NOW)).join())
+            assertThatThrownBy(() -> cooks.append(new StoredEvent(0, "nobody", "note", "{}", NOW))
+                            .join())
                     .isInstanceOf(CompletionException.class);
             cooks.end("k", NOW + 9);
             assertThat(cooks.find("k").orElseThrow().ended()).hasValue(NOW + 9);
@@ -185,8 +187,8 @@ class SharedServerTest {
                 .mapTo(String.class)
                 .list());
         assertThat(copies).hasSize(1);
-        List<String> titles = jdbi.withHandle(
-                handle -> handle.createQuery("select title from \"" + copies.get(0) + "\".saved_plan")
+        List<String> titles =
+                jdbi.withHandle(handle -> handle.createQuery("select title from \"" + copies.get(0) + "\".saved_plan")
                         .mapTo(String.class)
                         .list());
         assertThat(titles).containsExactly("first");
@@ -197,17 +199,21 @@ class SharedServerTest {
         DataPlace place = fresh();
         Database.open(place).close();
         Map<String, TreeSet<String>> shared = new TreeMap<>();
-        Jdbi.create(place.server().orElseThrow()).useHandle(handle -> handle.createQuery(
-                        "select table_name, column_name from information_schema.columns where table_schema = current_schema()")
-                .map((row, context) -> List.of(row.getString(1), row.getString(2)))
-                .forEach(pair -> shared.computeIfAbsent(pair.get(0), t -> new TreeSet<>()).add(pair.get(1))));
+        Jdbi.create(place.server().orElseThrow())
+                .useHandle(handle -> handle.createQuery(
+                                "select table_name, column_name from information_schema.columns where table_schema = current_schema()")
+                        .map((row, context) -> List.of(row.getString(1), row.getString(2)))
+                        .forEach(pair -> shared.computeIfAbsent(pair.get(0), t -> new TreeSet<>())
+                                .add(pair.get(1))));
         Path file = folder.resolve("columns.db");
         Database.open(file).close();
         Map<String, TreeSet<String>> own = new TreeMap<>();
-        Jdbi.create("jdbc:sqlite:" + file).useHandle(handle -> handle.createQuery(
-                        "select m.name, c.name from sqlite_master m join pragma_table_info(m.name) c where m.type = 'table'")
-                .map((row, context) -> List.of(row.getString(1), row.getString(2)))
-                .forEach(pair -> own.computeIfAbsent(pair.get(0), t -> new TreeSet<>()).add(pair.get(1))));
+        Jdbi.create("jdbc:sqlite:" + file)
+                .useHandle(handle -> handle.createQuery(
+                                "select m.name, c.name from sqlite_master m join pragma_table_info(m.name) c where m.type = 'table'")
+                        .map((row, context) -> List.of(row.getString(1), row.getString(2)))
+                        .forEach(pair -> own.computeIfAbsent(pair.get(0), t -> new TreeSet<>())
+                                .add(pair.get(1))));
         shared.remove("flyway_schema_history");
         own.remove("flyway_schema_history");
         assertThat(shared).isEqualTo(own).containsKeys("saved_plan", "cook_reading", "noted_cook", "trial_answer");
@@ -230,8 +236,8 @@ class SharedServerTest {
 
     @Test
     void whatCannotBeReachedIsToldWithoutTheSecret() {
-        DataPlace nobody = DataPlace.parse(
-                "jdbc:postgresql://127.0.0.1:1/kitchen?user=cook&password=secret", Path.of("usual.db"));
+        DataPlace nobody =
+                DataPlace.parse("jdbc:postgresql://127.0.0.1:1/kitchen?user=cook&password=secret", Path.of("usual.db"));
         assertThatThrownBy(() -> Database.open(nobody))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("--data: jdbc:postgresql://127.0.0.1:1/kitchen?user=cook&password=***")

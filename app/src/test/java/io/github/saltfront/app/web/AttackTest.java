@@ -32,7 +32,13 @@ class AttackTest {
     private static final JsonMapper MAPPER = JsonMapper.builder().build();
     private static final int MEGABYTE = 1_000_000;
     private static final List<String> PATHS = List.of(
-            "/api/plan", "/api/fronts", "/api/stages", "/api/offers", "/api/saved", "/api/saved-file", "/api/download/card.pdf");
+            "/api/plan",
+            "/api/fronts",
+            "/api/stages",
+            "/api/offers",
+            "/api/saved",
+            "/api/saved-file",
+            "/api/download/card.pdf");
 
     @TempDir
     private static Path folder;
@@ -75,10 +81,19 @@ class AttackTest {
     @MethodSource("paths")
     void malformedJsonIsWrongInputEverywhere(String path) {
         for (String body : List.of(
-                "{", "[]", "", "nul", "{\"request\":[}", "\u0000", "{\"request\":7}", "{\"a\":1e999999}", "[".repeat(5000))) {
+                "{",
+                "[]",
+                "",
+                "nul",
+                "{\"request\":[}",
+                "\u0000",
+                "{\"request\":7}",
+                "{\"a\":1e999999}",
+                "[".repeat(5000))) {
             HttpResponse<String> answer = post(path, body);
             assertThat(answer.statusCode()).as(path + " " + body).isEqualTo(400);
-            assertThat(MAPPER.readTree(answer.body()).path("problems").isEmpty()).isFalse();
+            assertThat(MAPPER.readTree(answer.body()).path("problems").isEmpty())
+                    .isFalse();
         }
         assertAlive();
     }
@@ -125,7 +140,11 @@ class AttackTest {
         String saved = "{\"title\":\"a\\u0000b\",\"request\":{\"cut\":\"pork-loin-chop\",\"mass\":\"185 g\"}}";
         HttpResponse<String> answer = post("/api/saved", saved);
         assertThat(answer.statusCode()).isEqualTo(400);
-        assertThat(MAPPER.readTree(answer.body()).path("problems").get(0).path("field").asString())
+        assertThat(MAPPER.readTree(answer.body())
+                        .path("problems")
+                        .get(0)
+                        .path("field")
+                        .asString())
                 .isEqualTo("title");
     }
 
@@ -154,9 +173,8 @@ class AttackTest {
                     .method(method, BodyPublishers.ofString("{\"title\":\"x\"}"));
             assertThat(WebServerTest.send(foreign).statusCode()).as(method).isEqualTo(403);
         }
-        HttpResponse<String> asked = WebServerTest.send(to("/api/saved")
-                .header("Origin", "http://evil.example")
-                .method("OPTIONS", BodyPublishers.noBody()));
+        HttpResponse<String> asked = WebServerTest.send(
+                to("/api/saved").header("Origin", "http://evil.example").method("OPTIONS", BodyPublishers.noBody()));
         assertThat(asked.headers().firstValue("Access-Control-Allow-Origin")).isEmpty();
     }
 
@@ -173,7 +191,9 @@ class AttackTest {
                             closed.headers().firstValue("Retry-After").orElseThrow()))
                     .isBetween(1, 6);
             assertThat(code(enter, lan.accessCode().orElseThrow()).statusCode()).isEqualTo(429);
-            assertThat(closed.body()).contains("Wait").doesNotContain(lan.accessCode().orElseThrow());
+            assertThat(closed.body())
+                    .contains("Wait")
+                    .doesNotContain(lan.accessCode().orElseThrow());
         }
     }
 

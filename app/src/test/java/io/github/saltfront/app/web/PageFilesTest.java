@@ -24,7 +24,8 @@ class PageFilesTest {
     private static final int LARGEST_PAGE = 300_000;
 
     private static final Path PAGES = Path.of("src/main/resources/io/github/saltfront/app/web/page");
-    private static final Pattern USED = Pattern.compile("(?:src|href|from|import)\\s*[=(]?\\s*\"\\.?/([a-z0-9-]+\\.[a-z]+)\"");
+    private static final Pattern USED =
+            Pattern.compile("(?:src|href|from|import)\\s*[=(]?\\s*\"\\.?/([a-z0-9-]+\\.[a-z]+)\"");
 
     private static String text(String name) {
         try {
@@ -59,7 +60,9 @@ class PageFilesTest {
     void thePlanPageIsLight() throws IOException {
         Set<String> needed = new HashSet<>();
         need("index.html", needed);
-        assertThat(needed).contains("app.js", "style.css", "fronts-draw.js", "own.js").doesNotContain("live.js");
+        assertThat(needed)
+                .contains("app.js", "style.css", "fronts-draw.js", "own.js")
+                .doesNotContain("live.js");
         int plain = 0;
         int packed = 0;
         for (String name : needed) {

@@ -54,8 +54,8 @@ class PlanningLoadTest {
     }
 
     private Seen run(Load load) throws InterruptedException {
-        try (WebServer server = WebServer.start(
-                new WebOptions(0, false, folder.resolve(load.recipes() + ".db"), "test"))) {
+        try (WebServer server =
+                WebServer.start(new WebOptions(0, false, folder.resolve(load.recipes() + ".db"), "test"))) {
             URI plan = URI.create("http://localhost:" + server.port() + "/api/plan?alternatives=no");
             HttpClient client = HttpClient.newHttpClient();
             for (int i = 0; i < 8; i++) {

@@ -48,8 +48,8 @@ class StagesApiTest {
     }
 
     private static HttpResponse<String> post(String path, String body) {
-        return WebServerTest.send(HttpRequest.newBuilder(URI.create(
-                        "http://localhost:" + server.orElseThrow().port() + path))
+        return WebServerTest.send(HttpRequest.newBuilder(
+                        URI.create("http://localhost:" + server.orElseThrow().port() + path))
                 .header("Content-Type", "application/json")
                 .POST(BodyPublishers.ofString(body)));
     }
@@ -73,7 +73,8 @@ class StagesApiTest {
     @Test
     void withoutLengthsItIsTheDayOfThePlan() {
         JsonNode day = stages("");
-        JsonNode plan = MAPPER.readTree(post("/api/plan?alternatives=no", BREAST).body());
+        JsonNode plan =
+                MAPPER.readTree(post("/api/plan?alternatives=no", BREAST).body());
         JsonNode cooking = plan.path("cooking");
         assertThat(day.path("pull_temperature_c").asDouble())
                 .isEqualTo(cooking.path("pull_temperature_c").asDouble());
@@ -95,7 +96,8 @@ class StagesApiTest {
         assertThat(longer.path("served").asString())
                 .isGreaterThan(before.path("served").asString());
         assertThat(longer.path("predicted_met").asBoolean()).isTrue();
-        assertThat(stages(lengths(before, 0.8)).path("predicted_met").asBoolean()).isFalse();
+        assertThat(stages(lengths(before, 0.8)).path("predicted_met").asBoolean())
+                .isFalse();
     }
 
     private static double weight(JsonNode day) {
