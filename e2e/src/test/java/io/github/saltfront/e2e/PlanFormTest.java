@@ -105,7 +105,7 @@ class PlanFormTest {
         page.navigate(kitchen().address() + Requests.bookmark(tooSoon));
         assertThat(page.locator("#problems")).containsText("does not fit before serving");
         Locator offers = page.locator("#problems .offers button");
-        assertThat(offers.first()).containsText("Serve at");
+        assertThat(offers.first()).containsText("Serve on");
         Kitchen.assertAccessible(page);
         offers.first().click();
         assertThat(page.locator("#story-title")).isVisible();

@@ -111,10 +111,10 @@ class StagesTest {
         page.getByText("Read it as a table").click();
         assertThat(page.locator("#fronts-place caption").last()).hasText("The median piece along the day");
         assertThat(page.locator("#fronts-words")).containsText("The required hold at the worst place is reached at");
-        String cut = page.locator("svg[viewBox='0 0 276 146']").innerHTML();
+        String cut = page.locator("svg.cut").innerHTML();
         page.locator("#fronts-time").focus();
         page.keyboard().press("Home");
-        assertThat(page.locator("svg[viewBox='0 0 276 146']").innerHTML()).isNotEqualTo(cut);
+        assertThat(page.locator("svg.cut").innerHTML()).isNotEqualTo(cut);
         for (String name : new String[] {"SVG", "PNG"}) {
             Path file = page.waitForDownload(
                             () -> page.getByText("Save as " + name).click())

@@ -115,7 +115,11 @@ export function clockAt(f, t) {
   return { stage, clock: String(base.getHours()).padStart(2, "0") + ":" + String(base.getMinutes()).padStart(2, "0") };
 }
 
-export const saltEnd = f => [1, 2, 3, 5, 10, 30].find(m => m >= Math.max(...f.salt_pct.map(r => Math.max(...r))) * .75) ?? 30;
+// the end of the scale: a crust of salt on the surface must not make everything below it pale
+export const saltEnd = f => {
+  const near = f.depth_total_mm / 12, most = Math.max(...f.salt_pct.map(row => atDepth(f.depth_mm, row, near)));
+  return [.5, 1, 2, 3, 5, 10, 30].find(m => m >= most) ?? 30;
+};
 
 export const middleOf = f => f.two_faced ? f.depth_total_mm / 2 : f.depth_total_mm;
 
@@ -155,9 +159,9 @@ export function draw({ f, plan, width, even, ghost, day, quick }) {
     const word = WORDS[stage.kind] ?? stage.kind;
     if (b - a > word.length * 7.2) out.push(s("text", { x: (a + b) / 2, y: BAND - 10, "text-anchor": "middle" }, word));
   }
-  const saltLines = [target, .5].filter((v, i, all) => v < most && all.indexOf(v) === i), heatLines = [54, pull];
+  const saltLines = [target, .5].filter((v, i, all) => v <= most && all.indexOf(v) === i), heatLines = [54, pull];
   const fields = [["salt_pct", topSalt, saltLines, v => v / most, SALT[tone]], ["temperature_c", topHeat, heatLines, v => v / 100, HEAT[tone]]];
-  out.push(s("text", { x: LEFT, y: topSalt - 8 }, "Salt in the meat"), ...legend("salt-key", SALT[tone], right, topSalt - 7, "0", most + " %"),
+  out.push(s("text", { x: LEFT, y: topSalt - 8 }, "Salt in the meat"), ...legend("salt-key", SALT[tone], right, topSalt - 7, "0", most + " % and up"),
     s("text", { x: LEFT, y: topHeat - 8 }, "Temperature"), ...legend("heat-key", HEAT[tone], right, topHeat - 7, temperature(0), temperature(100)));
   for (const [field, top, lines, share, stops] of fields) {
     out.push(s("image", { href: image(f, field, scale, lines, share, stops, quick), x: LEFT, y: top, width: right - LEFT, height: FIELD, preserveAspectRatio: "none" }),

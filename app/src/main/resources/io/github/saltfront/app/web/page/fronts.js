@@ -42,7 +42,7 @@ function section(f, t) {
   }
   out.push(s("text", { x: 112, y: 13, "text-anchor": "middle" }, "salt"), s("text", { x: 218, y: 13, "text-anchor": "middle" }, "heat"), s("text", { x: 56, y: 32, "text-anchor": "end", class: "soft" }, "top"),
     s("text", { x: 56, y: 84, "text-anchor": "end", class: "soft" }, "middle"), s("text", { x: 56, y: 139, "text-anchor": "end", class: "soft" }, "bottom"));
-  return s("svg", { viewBox: "0 0 276 146", "aria-hidden": "true" }, out);
+  return s("svg", { viewBox: "0 0 276 146", class: "cut", "aria-hidden": "true" }, out);
 }
 
 export async function showFronts(place, plan, request, take) {

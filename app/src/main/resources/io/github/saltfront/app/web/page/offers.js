@@ -25,6 +25,6 @@ export async function showOffers(place, request, take) {
   }
   if (!status.isConnected) return;
   if (offers.length === 0) { status.textContent = "Letting go of one wish does not make it possible. Change several."; return; }
-  place.replaceChildren(h("h3", {}, "What can be done instead"), h("ul", { class: "offers" }, offers.map(offer => h("li", {}, h("button", { type: "button", class: "quiet-button", onclick: () => take(changed(request, offer.changes)) }, offer.words),
+  place.replaceChildren(h("h3", {}, "What can be done instead"), h("ul", { class: "offers" }, offers.map(offer => h("li", {}, h("button", { type: "button", class: "quiet-button", onclick: () => take(changed(request, offer.changes)) }, offer.changes.serve ? "Serve on " + dayOf(offer.changes.serve) + " at " + clockTime(offer.changes.serve) + " or later." : offer.words),
     h("p", { class: "hint" }, "On the table " + dayOf(offer.served) + " at " + clockTime(offer.served) + ", taken out at " + temperature(offer.pull_temperature_c, 1) + ", " + offer.mass_loss_pct + " % lighter than raw.")))));
 }
