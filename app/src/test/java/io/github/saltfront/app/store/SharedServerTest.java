@@ -4,7 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import io.github.saltfront.app.web.WebOptions;
+import io.github.saltfront.app.web.WebServer;
 import java.io.IOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpRequest.BodyPublishers;
+import java.net.http.HttpResponse;
+import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -231,6 +239,26 @@ class SharedServerTest {
             StoredReading kept = new StoredReading("k", "probe", "core", NOW + 1, 5, "C", "typed", NOW);
             assertThat(cooks.append(List.of(kept)).join()).containsExactly(kept);
             assertThat(cooks.readings("k")).containsExactly(kept);
+        }
+    }
+
+    @Test
+    void theWebProgramKeepsItsPlansThere() throws IOException, InterruptedException {
+        DataPlace place = fresh();
+        String title = "Sunday <b>ham</b>";
+        for (int start = 0; start < 2; start++) {
+            try (WebServer server = WebServer.start(new WebOptions(0, false, place, "test"))) {
+                URI saved = URI.create("http://localhost:" + server.port() + "/api/saved");
+                HttpRequest.Builder request = HttpRequest.newBuilder(saved).header("Content-Type", "application/json");
+                if (start == 0) {
+                    request.POST(BodyPublishers.ofString("{\"title\":\"" + title
+                            + "\",\"request\":{\"cut\":\"pork-loin-chop\",\"mass\":\"185 g\"}}"));
+                }
+                HttpResponse<String> answer =
+                        HttpClient.newHttpClient().send(request.build(), BodyHandlers.ofString());
+                assertThat(answer.statusCode()).isEqualTo(start == 0 ? 201 : 200);
+                assertThat(answer.body()).contains(title);
+            }
         }
     }
 
