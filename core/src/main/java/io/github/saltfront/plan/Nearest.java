@@ -18,6 +18,8 @@ import java.util.concurrent.Executor;
  * @param plan its plan
  */
 public record Nearest(String words, Request request, Plan plan) {
+    /** Tried after the time at which it would be ready if one began now [min]. */
+    private static final List<Integer> MORE_MINUTES = List.of(1, 15, 60);
 
     /**
      * Looks for what can be done instead.
@@ -30,18 +32,7 @@ public record Nearest(String words, Request request, Plan plan) {
     public static List<Nearest> of(Request request, Executor executor, long seed) {
         List<Nearest> offers = new ArrayList<>();
         if (request.timing().serve().isPresent()) {
-            plan(later(request, Optional.empty()), executor, seed).ifPresent(plan -> {
-                List<Plan.Step> clock = plan.clock();
-                ZonedDateTime ready = clock.get(clock.size() - 1)
-                        .time()
-                        .plusMinutes(1)
-                        .withSecond(0)
-                        .withNano(0);
-                offers.add(new Nearest(
-                        "Serve at " + ready.toLocalDateTime() + " or later.",
-                        later(request, Optional.of(ready)),
-                        plan));
-            });
+            later(request, executor, seed).ifPresent(offers::add);
         }
         if (request.salting().treatment() != Request.Treatment.SURFACE_SALT) {
             Request salted = Way.with(
@@ -76,6 +67,26 @@ public record Nearest(String words, Request request, Plan plan) {
             }
         });
         return List.copyOf(offers);
+    }
+
+    /** As soon as it can be is planned first, and then that time itself, in case the clock needs a little more. */
+    private static Optional<Nearest> later(Request request, Executor executor, long seed) {
+        Optional<Plan> soonest = plan(later(request, Optional.empty()), executor, seed);
+        for (int minutes : soonest.isPresent() ? MORE_MINUTES : List.<Integer>of()) {
+            List<Plan.Step> clock = soonest.get().clock();
+            ZonedDateTime ready = clock.get(clock.size() - 1)
+                    .time()
+                    .plusMinutes(minutes)
+                    .withSecond(0)
+                    .withNano(0);
+            Request served = later(request, Optional.of(ready));
+            Optional<Plan> plan = plan(served, executor, seed);
+            if (plan.isPresent()) {
+                return Optional.of(
+                        new Nearest("Serve at " + ready.toLocalDateTime() + " or later.", served, plan.get()));
+            }
+        }
+        return Optional.empty();
     }
 
     private static void offer(List<Nearest> offers, String words, Request request, Executor executor, long seed) {

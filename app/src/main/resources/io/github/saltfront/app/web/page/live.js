@@ -241,5 +241,5 @@ setInterval(() => {
   if (cook && cook.status !== "ended" && (stream?.readyState === EventSource.CLOSED || Date.now() - heard > SILENT_MS && Date.now() - heard < SILENT_MS * 2)) listen(cook.id);
   if (cook) show();
 }, 5000);
-if ("serviceWorker" in navigator) navigator.serviceWorker.register("/live-worker.js", { scope: "/live.html" }).catch(() => {});
+if ("serviceWorker" in navigator) navigator.serviceWorker.register("/worker.js").catch(() => {});
 route();

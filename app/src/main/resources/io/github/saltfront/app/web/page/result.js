@@ -39,7 +39,7 @@ function story(plan, appliance) {
     h("p", {}, c.rest_min > 0 ? "Let it rest " + duration(c.rest_min) + ", then serve at " : "Serve at ", strong(clockTime(end.time)), " on " + dayOf(end.time) + "."),
   ];
   return h("section", { class: "block story", "aria-labelledby": "story-title" }, h("h2", { id: "story-title", tabindex: "-1" }, title(plan)), steps,
-    c.safety.predicted_met ? null : h("p", { class: "verdict bad" }, h("span", { "aria-hidden": "true" }, "✕"), h("span", {}, c.safety.headline)));
+    c.safety.predicted_met ? null : h("p", { class: "verdict bad" }, h("span", { "aria-hidden": "true" }, "✕"), h("span", {}, c.safety.headline)), c.safety.predicted_met ? null : h("div", { id: "unmet", class: "no-print" }));
 }
 
 function salting(plan) {

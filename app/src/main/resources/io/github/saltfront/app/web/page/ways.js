@@ -1,5 +1,6 @@
 // Other ways of doing it, side by side with the plan, and what the result hangs on.
 import { ask, h } from "./dom.js";
+import { askKept } from "./offline.js";
 import { duration, round, temperature } from "./words.js";
 
 const WINS = { juice: "more juice", "even-salt": "more even salt", "crisp-skin": "a crisper outside", "little-work": "less work", short: "sooner", "low-sodium": "less sodium" };
@@ -25,27 +26,46 @@ function list(words) {
   return words.length < 2 ? words.join("") : words.slice(0, -1).join(", ") + " and " + words.at(-1);
 }
 
-export async function showWays(place, request, take) {
+/** compare is called with the fronts of another way and its name, or with null. */
+export async function showWays(place, request, take, compare) {
   const status = h("p", { class: "status", role: "status" }, "Looking for other ways ...");
   const block = (...children) => h("section", { class: "block", "aria-labelledby": "ways-title" }, h("h2", { id: "ways-title" }, "Other ways to do it"), children);
   place.replaceChildren(block(status));
   let found;
   try {
-    found = await ask("POST", "/api/plan", request);
+    found = await askKept("ways", "POST", "/api/plan", request);
   } catch (trouble) {
     status.textContent = trouble.message;
     return;
   }
   if (!place.isConnected) return;
+  const toggles = [];
+  const toggle = way => {
+    const button = h("button", { type: "button", class: "quiet-button no-print", "aria-pressed": "false", onclick: async () => {
+      const on = button.getAttribute("aria-pressed") === "false";
+      for (const other of toggles) other.setAttribute("aria-pressed", String(on && other === button));
+      if (!on) { compare(null); return; }
+      try {
+        const fronts = await ask("POST", "/api/fronts", changed(request, way));
+        if (button.getAttribute("aria-pressed") === "true") compare(fronts, way.title);
+      } catch (trouble) {
+        button.setAttribute("aria-pressed", "false");
+        note.textContent = trouble.message;
+      }
+    } }, "Lay it over the picture", h("span", { class: "unseen" }, ": " + way.title));
+    toggles.push(button);
+    return button;
+  };
+  const note = h("p", { class: "status", role: "status" });
   const others = found.alternatives.map(way => h("div", {}, h("h3", {}, way.title.charAt(0).toUpperCase() + way.title.slice(1)),
     h("p", {}, way.wins.length ? "Better: " + list(way.wins.map(w => WINS[w] ?? w)) + ". " : "", way.loses.length ? "Worse: " + list(way.loses.map(w => LOSES[w] ?? w)) + "." : ""),
-    rows(way.outcome), h("button", { type: "button", class: "quiet-button no-print", onclick: () => take(changed(request, way)) }, "Plan it this way", h("span", { class: "unseen" }, ": " + way.title))));
+    rows(way.outcome), toggle(way), h("button", { type: "button", class: "quiet-button no-print", onclick: () => take(changed(request, way)) }, "Plan it this way", h("span", { class: "unseen" }, ": " + way.title))));
   const matters = Object.entries(RESULTS).map(([key, name]) => {
     const hits = found.sensitivities.filter(x => x.result === key).slice(0, 2);
     return hits.length ? h("li", {}, name.charAt(0).toUpperCase() + name.slice(1) + ": most on " + list(hits.map(x => x.words)) + ".") : null;
   });
   place.replaceChildren(block(
     others.length ? h("p", {}, "Each is computed as the plan is, on fewer pieces. The plan itself comes first.") : h("p", {}, "Of " + found.screening.tried + " ways tried, none differs enough from the plan to be worth telling."),
-    h("div", { class: "ways" }, h("div", {}, h("h3", {}, "This plan"), rows(found.compared)), others),
+    h("div", { class: "ways" }, h("div", {}, h("h3", {}, "This plan"), rows(found.compared)), others), note,
     h("h3", {}, "What the result hangs on"), h("ul", {}, matters), found.slack?.words ? [h("h3", {}, "How much room there is"), [found.slack.words].flat().map(w => h("p", {}, w))] : null));
 }

@@ -8,7 +8,9 @@ const snap = (x, step) => Math.round(x / step) * step;
 
 function knobs(plan, request, catalog) {
   const list = [], appliance = catalog.appliances.find(a => a.id === plan.cooking.appliance), thick = 2 * plan.food.half_thickness_mm;
-  if (!request.shape) list.push({ id: "thickness", name: "Thickness", low: snap(.6 * thick, 1), high: snap(1.5 * thick, 1), step: 1, value: snap(thick, 1), show: length, put: (r, v) => { r.thickness = v + " mm"; } });
+  const side = request.shape?.diameter === undefined ? "thickness" : "diameter";
+  if (request.shape) list.push({ id: "thickness", name: side === "diameter" ? "Diameter" : "Thickness", low: snap(.6 * thick, 1), high: snap(1.5 * thick, 1), step: 1, value: snap(thick, 1), show: length, put: (r, v) => { r.shape[side] = v + " mm"; } });
+  else list.push({ id: "thickness", name: "Thickness", low: snap(.6 * thick, 1), high: snap(1.5 * thick, 1), step: 1, value: snap(thick, 1), show: length, put: (r, v) => { r.thickness = v + " mm"; } });
   const x = plan.salting;
   if (x.treatment === "wet-brine") {
     list.push({ id: "strength", name: "Salt in the brine", low: 2, high: 10, step: .5, value: snap(x.strength_pct_of_water_mass, .5), show: v => round(v, 1) + " % of the water",
@@ -48,8 +50,8 @@ export function showWhatIf(place, plan, request, catalog, take) {
     }));
     takeButton.hidden = back.hidden = values.size === 0;
     note.textContent = "";
-    if (fronts) paint(document.getElementById("fronts-place"), fronts, now, changed(), old);
-    else if (old) paint(document.getElementById("fronts-place"), old, plan, request);
+    if (fronts) paint(document.getElementById("fronts-place"), fronts, now, changed(), { ghost: old, take });
+    else if (old) paint(document.getElementById("fronts-place"), old, plan, request, { take });
   }
   async function compute() {
     const mine = ++running;
