@@ -33,6 +33,9 @@ public final class Fronts {
 
     private static final Resolution FULL = new Resolution(LAYERS, 0.02, SIMULATED_SAMPLES, SAMPLES);
 
+    /** As fine as a picture of some 400 points shows. */
+    static final Resolution ROUGH = new Resolution(20, 0.1, 1500, 60);
+
     private final Plan plan;
     private final History history;
     private final List<Span> spans;
@@ -86,17 +89,31 @@ public final class Fronts {
      * @return its fronts
      */
     public static Fronts of(Plan plan) {
+        return of(plan, FULL);
+    }
+
+    /**
+     * Carries the median piece of a plan through its day, just finely enough to be looked at while a slider moves.
+     *
+     * @param plan the plan
+     * @return its fronts
+     */
+    public static Fronts glance(Plan plan) {
+        return of(plan, ROUGH);
+    }
+
+    private static Fronts of(Plan plan, Resolution resolution) {
         Request request = plan.request();
         CookStages cook = new CookStages(request, plan.cooking().verdict().rule());
         double pull = plan.cooking().pullTemperature();
         double whole = plan.salting().time()
                 + plan.cooking().timeToPull().median()
                 + plan.cooking().rest();
-        History history = run(plan, SaltStages.wholeDay(request, plan.salting(), cook, pull), whole, FULL);
+        History history = run(plan, SaltStages.wholeDay(request, plan.salting(), cook, pull), whole, resolution);
         double factor = isTwoFaced(plan, history)
                 ? plan.cooking().timeToPull().median() / heatTime(history)
                 : correction(plan).timeFactor();
-        return new Fronts(plan, history, factor, 0, FULL.kept());
+        return new Fronts(plan, history, factor, 0, resolution.kept());
     }
 
     /** The same piece in the stages of another day; times of the heat are stretched as in this one. */

@@ -176,7 +176,7 @@ public record Plan(
      *
      * @param pullTemperature reading at which to take it out [K]
      * @param wished core temperature that was wished for or is usual [K]
-     * @param isRaised whether safety, not the wish, sets the reading
+     * @param byWish reading that the wish alone would ask for [K]; below the other where safety sets it
      * @param loads loads that go into the heat one after the other
      * @param reasons why this temperature
      * @param timeToPull time in the appliance [s]
@@ -194,7 +194,7 @@ public record Plan(
     public record CookPlan(
             double pullTemperature,
             double wished,
-            boolean isRaised,
+            double byWish,
             Loads loads,
             List<String> reasons,
             Interval timeToPull,
@@ -211,6 +211,11 @@ public record Plan(
         /** Copies the list. */
         public CookPlan {
             reasons = List.copyOf(reasons);
+        }
+
+        /** Returns whether safety, not the wish, sets the reading. */
+        public boolean isRaised() {
+            return pullTemperature > byWish + 0.25;
         }
     }
 

@@ -128,7 +128,11 @@ public final class Planner {
      * @throws PlanningException if the request cannot be met
      */
     public static Plan glance(Request request, Plan before, Executor executor, long seed) {
-        return new Planner(request, executor, seed, Fineness.GLANCE, Optional.of(before)).plan();
+        // how long it thaws does not hang on anything that a slider moves but the thickness, and is told in whole hours
+        Optional<Thawing> thawing = before.thawing().filter(same -> Thawing.isFrozen(request));
+        Request thawed = thawing.map(first -> first.thawed(request)).orElse(request);
+        Plan plan = new Planner(thawed, executor, seed, Fineness.GLANCE, Optional.of(before)).plan();
+        return thawing.map(first -> first.before(plan)).orElse(plan);
     }
 
     /**
@@ -174,7 +178,7 @@ public final class Planner {
                 Draw.ensemble(fine.searchMembers(), seed + 1),
                 settings.withTolerances(fine.searchTolerance(), 1e-3),
                 fine.searchLayers());
-        return new PullSearch(request, rule, stages, few, executor, checker);
+        return new PullSearch(request, rule, stages, few, executor, checker, fine == Fineness.GLANCE);
     }
 
     private Optional<SolidCheck> check(CookStages stages, double pull) {
@@ -236,6 +240,24 @@ public final class Planner {
                 sensitivities,
                 draws.size(),
                 seed);
+    }
+
+    /** Whether all that salting hangs on is as in the plan before, and there is still time for it. */
+    private boolean isSaltedAsBefore(Plan.SaltPlan salting, double heatAndRest) {
+        Request old = before.orElseThrow().request();
+        boolean sameTime = old.timing().serve().equals(request.timing().serve());
+        boolean fits = request.timing()
+                .serve()
+                .map(serve -> !serve.minusSeconds((long) (heatAndRest + salting.time() + SaltChooser.PREPARATION))
+                        .isBefore(request.timing().now()))
+                .orElse(true);
+        return fits
+                && sameTime
+                && old.food().equals(request.food())
+                && old.salting().equals(request.salting())
+                && old.taste().rawSalt() == request.taste().rawSalt()
+                && old.taste().sodiumLimit().equals(request.taste().sodiumLimit())
+                && old.cook().appliance().equals(request.cook().appliance());
     }
 
     /** Time from the first heat of the first load to serving [s]. */
@@ -333,7 +355,7 @@ public final class Planner {
         return new Plan.CookPlan(
                 pull,
                 found.wished(),
-                pull > found.byWish() + 0.25,
+                found.byWish(),
                 Loads.of(request, Interval.of(time).high()),
                 reasons(found, pull, time[0]),
                 Interval.of(time),

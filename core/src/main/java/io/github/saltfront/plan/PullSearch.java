@@ -31,6 +31,7 @@ final class PullSearch {
     private final DayEnsemble ensemble;
     private final Executor executor;
     private final Checker checker;
+    private final boolean rough;
 
     /** Runs the check in three dimensions at a reading [K]. */
     @FunctionalInterface
@@ -38,13 +39,26 @@ final class PullSearch {
         SolidCheck.Correction at(double pull);
     }
 
+    /**
+     * Prepares a search.
+     *
+     * @param request the request
+     * @param rule what is required
+     * @param stages its stages of heat
+     * @param ensemble the few members that are tried
+     * @param executor where to run them
+     * @param checker the check in three dimensions
+     * @param rough whether a safe reading will do, though one a step or two lower may be safe too
+     */
     PullSearch(
             Request request,
             SafetyRule rule,
             CookStages stages,
             DayEnsemble ensemble,
             Executor executor,
-            Checker checker) {
+            Checker checker,
+            boolean rough) {
+        this.rough = rough;
         this.request = request;
         this.rule = rule;
         this.stages = stages;
@@ -95,10 +109,10 @@ final class PullSearch {
     /**
      * Finds the reading.
      *
-     * @param rough what a coarser search found, as a place to start; few runs are then left to do
+     * @param start what a coarser search found, as a place to start; few runs are then left to do
      * @return the reading
      */
-    Found find(Optional<Found> rough) {
+    Found find(Optional<Found> start) {
         double wished = stages.isBath() ? Math.min(wished(), request.cook().setting()) : wished();
         String required = !rule.allowsHold()
                 ? "the consumer minimum of " + rule.consumerMinimum().describe()
@@ -111,8 +125,8 @@ final class PullSearch {
             double high = checker.at(wished).timeFactor() * cookTimeHigh(days);
             return new Found(wished, wished, wished, high, required);
         }
-        double pull = rough.map(Found::byWish).orElse(wished - 3);
-        double first = rough.map(Found::pullTemperature).orElse(pull);
+        double pull = start.map(Found::byWish).orElse(wished - 3);
+        double first = start.map(Found::pullTemperature).orElse(pull);
         CompletableFuture<SolidCheck.Correction> check =
                 CompletableFuture.supplyAsync(() -> checker.at(first), executor);
         List<MemberDay> days = run(pull);
@@ -132,7 +146,7 @@ final class PullSearch {
         pull = byWish;
         if (!meets(days, rule, correction)) {
             OptionalDouble hint =
-                    rough.map(Found::pullTemperature).map(OptionalDouble::of).orElse(OptionalDouble.empty());
+                    start.map(Found::pullTemperature).map(OptionalDouble::of).orElse(OptionalDouble.empty());
             Tried safe = safePull(new Tried(pull, days), correction, hint);
             pull = safe.pull();
             days = safe.days();
@@ -163,7 +177,7 @@ final class PullSearch {
     private Tried safePull(Tried unsafe, SolidCheck.Correction correction, OptionalDouble hint) {
         Tried low = unsafe;
         Optional<Tried> high = Optional.empty();
-        boolean hinted = hint.isPresent() && hint.getAsDouble() > unsafe.pull() + 0.5 * STEP;
+        boolean hinted = !rough && hint.isPresent() && hint.getAsDouble() > unsafe.pull() + 0.5 * STEP;
         for (int tries = 1; high.isEmpty() || high.get().pull() - low.pull() > 1.5 * STEP; tries++) {
             double guess = STEP * Math.ceil(missing(low.days(), correction) / STEP - 1e-9);
             double most = high.isPresent() ? high.get().pull() - STEP : HOTTEST;
@@ -181,6 +195,9 @@ final class PullSearch {
             Tried tried = new Tried(next, run(next));
             if (meets(tried.days(), rule, correction)) {
                 high = Optional.of(tried);
+                if (rough && tries > 1) {
+                    break;
+                }
             } else {
                 low = tried;
             }

@@ -65,7 +65,14 @@ final class Screening {
         CookStages stages = new CookStages(way, rule);
         try {
             return Tried.kept(
-                    new PullSearch(way, rule, stages, ensemble(way), Runnable::run, pull -> SolidCheck.Correction.NONE)
+                    new PullSearch(
+                                    way,
+                                    rule,
+                                    stages,
+                                    ensemble(way),
+                                    Runnable::run,
+                                    pull -> SolidCheck.Correction.NONE,
+                                    false)
                             .find());
         } catch (PlanningException e) {
             return Tried.out(dropped(e));

@@ -40,7 +40,7 @@ public record Thawing(Interval time) {
      */
     static Optional<Thawing> of(Request request, Executor executor, long seed) {
         Request.Food food = request.food();
-        if (food.startTemperature() >= FROZEN_BELOW) {
+        if (!isFrozen(request)) {
             return Optional.empty();
         }
         CoolingMedium medium = CoolingMedium.get(CoolingMedium.REFRIGERATOR);
@@ -67,6 +67,10 @@ public record Thawing(Interval time) {
                 executor);
         return Optional.of(new Thawing(Interval.of(
                 days.stream().mapToDouble(day -> day.ends().get(0).end()).toArray())));
+    }
+
+    static boolean isFrozen(Request request) {
+        return request.food().startTemperature() < FROZEN_BELOW;
     }
 
     /** Time that is planned for it: what the slowest of 20 pieces takes, in whole hours [s]. */

@@ -31,9 +31,6 @@ public final class TimedDays {
     private static final int LAYERS = 16;
     private static final double TOLERANCE = 0.2;
 
-    /** The median is drawn: as fine as a picture of some 400 points shows. */
-    private static final Fronts.Resolution MEDIAN = new Fronts.Resolution(20, 0.1, 1500, 60);
-
     /** Pieces that do not come to the reading are taken out after so many times the length asked for. */
     private static final double PATIENCE = 3;
 
@@ -174,7 +171,7 @@ public final class TimedDays {
         double whole = lengths.stream().mapToDouble(Double::doubleValue).sum();
         double later =
                 isSaltedAhead() ? lengths.get(0) - planned.plan().salting().time() : 0;
-        return planned.in(timed(stages(pull), lengths, planned.timeFactor()), whole, later, MEDIAN);
+        return planned.in(timed(stages(pull), lengths, planned.timeFactor()), whole, later, Fronts.ROUGH);
     }
 
     /** Stages that end by the clock; the time of the heat in layers is shorter by a factor. */

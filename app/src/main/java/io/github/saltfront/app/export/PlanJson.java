@@ -74,6 +74,7 @@ public final class PlanJson {
         json.put("pull_temperature_c", Temperature.toCelsius(cook.pullTemperature()));
         json.put("raised_for_safety", cook.isRaised());
         json.put("by_time_alone", !plan.request().equipment().thermometer());
+        json.put("by_hold", plan.endsByHold());
         if (cook.loads().count() > 1) {
             json.put("loads", loads(cook.loads()));
         }

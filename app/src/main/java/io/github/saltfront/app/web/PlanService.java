@@ -116,6 +116,22 @@ final class PlanService implements AutoCloseable {
         return once(founds, key(request, body), () -> PlanSearch.find(request, threads, SEED));
     }
 
+    /**
+     * Looks roughly at a changed request; a request that ranks its wishes is planned anew, since it may be done in another way then.
+     *
+     * @param body JSON of the changed request
+     * @param before JSON of the request before the change
+     * @return a plan of few members; fails as {@link #plan}
+     */
+    Plan glance(byte[] body, byte[] before) {
+        Plan old = plan(before);
+        Request request = read(body);
+        if (!request.taste().wishes().isEmpty()) {
+            return plan(body);
+        }
+        return running(executor -> Planner.glance(request, old, executor, SEED));
+    }
+
     private static String key(Request request, byte[] body) {
         // what was learned is told among the assumptions
         return request.timing().now() + "\n" + request.assumptions() + "\n" + new String(body, StandardCharsets.UTF_8);

@@ -100,6 +100,7 @@ public final class WebServer implements AutoCloseable {
 
     static List<Route> routes(PlanService service, Database database, CooksApi cooks, WebOptions options) {
         List<Route> routes = new ArrayList<>(new Api(service, options.programVersion()).routes());
+        routes.addAll(new GlanceApi(service, options.programVersion()).routes());
         routes.addAll(new StagesApi(service, options.programVersion()).routes());
         routes.addAll(new Downloads(service).routes());
         routes.addAll(new SavedApi(database.savedPlans(), service, options.programVersion()).routes());

@@ -3,8 +3,8 @@ import { ask, h } from "./dom.js";
 import { askKept } from "./offline.js";
 import { duration, round, temperature } from "./words.js";
 
-const WINS = { juice: "more juice", "even-salt": "more even salt", "crisp-skin": "a crisper outside", "little-work": "less work", short: "sooner", "low-sodium": "less sodium" };
-const LOSES = { juice: "less juice", "even-salt": "less even salt", "crisp-skin": "a softer outside", "little-work": "more work", short: "later", "low-sodium": "more sodium" };
+const WINS = { juice: "more juice", tender: "more tender", "even-salt": "more even salt", "crisp-skin": "a crisper outside", "little-work": "less work", short: "sooner", "low-sodium": "less sodium" };
+const LOSES = { juice: "less juice", tender: "firmer", "even-salt": "less even salt", "crisp-skin": "a softer outside", "little-work": "more work", short: "later", "low-sodium": "more sodium" };
 const RESULTS = { time_to_pull_min: "time in the heat", mean_salt_pct: "salt", mass_loss_pct: "weight lost" };
 
 const rows = o => h("dl", {}, [["Weight left", round(o.weight_left_pct, 0) + " %"], ["Salt on average", round(o.mean_salt_pct, 2) + " %"], ["Middle against average", round(o.salt_evenness_pct, 0) + " %"],
@@ -17,6 +17,7 @@ function changed(request, way) {
   if (way.strength_pct_of_water !== undefined) salting.strength = round(way.strength_pct_of_water, 2) + " % of water";
   if (way.time_min !== undefined) salting.time = Math.round(way.time_min) + " min";
   r.salting = salting;
+  r.appliance = way.appliance;
   r.setting = round(way.setting_c, 1) + " °C";
   if (way.core_c !== undefined) (r.taste ??= {}).core = round(way.core_c, 1) + " °C";
   return r;
@@ -67,5 +68,6 @@ export async function showWays(place, request, take, compare) {
   place.replaceChildren(block(
     others.length ? h("p", {}, "Each is computed as the plan is, on fewer pieces. The plan itself comes first.") : h("p", {}, "Of " + found.screening.tried + " ways tried, none differs enough from the plan to be worth telling."),
     h("div", { class: "ways" }, h("div", {}, h("h3", {}, "This plan"), rows(found.compared)), others), note,
+    found.levers.length ? [h("h3", {}, "What would change it"), h("ul", {}, found.levers.map(l => h("li", {}, l.change + ": " + l.effect + ".")))] : null,
     h("h3", {}, "What the result hangs on"), h("ul", {}, matters), found.slack?.words ? [h("h3", {}, "How much room there is"), [found.slack.words].flat().map(w => h("p", {}, w))] : null));
 }
