@@ -254,8 +254,7 @@ class SharedServerTest {
                     request.POST(BodyPublishers.ofString("{\"title\":\"" + title
                             + "\",\"request\":{\"cut\":\"pork-loin-chop\",\"mass\":\"185 g\"}}"));
                 }
-                HttpResponse<String> answer =
-                        HttpClient.newHttpClient().send(request.build(), BodyHandlers.ofString());
+                HttpResponse<String> answer = HttpClient.newHttpClient().send(request.build(), BodyHandlers.ofString());
                 assertThat(answer.statusCode()).isEqualTo(start == 0 ? 201 : 200);
                 assertThat(answer.body()).contains(title);
             }
