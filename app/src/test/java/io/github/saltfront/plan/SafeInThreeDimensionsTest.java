@@ -87,8 +87,9 @@ class SafeInThreeDimensionsTest {
         double[] begin = {0};
         for (DayEnsemble.StageFor each : heat) {
             Stage stage = each.stage(draw);
-            solver.run(SolidSimulation.input(stage, solver), (s, start, end) ->
-                    core.add(new double[] {begin[0] + end, s.coreTemperature(1)}));
+            solver.run(
+                    SolidSimulation.input(stage, solver),
+                    (s, start, end) -> core.add(new double[] {begin[0] + end, s.coreTemperature(1)}));
             begin[0] += solver.stageTime();
         }
         TemperatureHistory history = TemperatureHistory.of(
@@ -96,7 +97,10 @@ class SafeInThreeDimensionsTest {
                 core.stream().mapToDouble(point -> point[1]).toArray());
         boolean byHold = rule.allowsHold() && solver.leastKill() >= 1;
         assertThat(byHold || rule.consumerMinimum().isMetBy(history))
-                .as("hold %.2f, hottest %.1f K", solver.leastKill(), core.stream().mapToDouble(p -> p[1]).max().orElse(0))
+                .as(
+                        "hold %.2f, hottest %.1f K",
+                        solver.leastKill(),
+                        core.stream().mapToDouble(p -> p[1]).max().orElse(0))
                 .isTrue();
     }
 

@@ -64,16 +64,9 @@ final class Screening {
         Request way = Way.with(request, heat);
         CookStages stages = new CookStages(way, rule);
         try {
-            return Tried.kept(
-                    new PullSearch(
-                                    way,
-                                    rule,
-                                    stages,
-                                    ensemble(way),
-                                    Runnable::run,
-                                    pull -> SolidCheck.Correction.NONE,
-                                    false)
-                            .find());
+            return Tried.kept(new PullSearch(
+                            way, rule, stages, ensemble(way), Runnable::run, pull -> SolidCheck.Correction.NONE, false)
+                    .find());
         } catch (PlanningException e) {
             return Tried.out(dropped(e));
         }

@@ -39,7 +39,8 @@ class MealCommandTest {
             plan.requireValid(dish.get("name").asString(), dish.get("plan"));
         }
         SchemaDocument.of("meal").requireValid("meal", meal);
-        List<String> times = meal.get("clock").valueStream()
+        List<String> times = meal.get("clock")
+                .valueStream()
                 .map(step -> step.get("time").asString())
                 .toList();
         assertThat(times).isSorted();
@@ -60,9 +61,7 @@ class MealCommandTest {
     @Test
     void badMealTellsAllThatIsWrong() throws IOException {
         Path file = folder.resolve("meal.yaml");
-        Files.writeString(
-                file,
-                """
+        Files.writeString(file, """
                 now: 2026-12-05T12:00
                 appliances: {oven-fann: 2}
                 dishes:
@@ -83,9 +82,7 @@ class MealCommandTest {
     @Test
     void mealThatDoesNotFitSaysWhatCanBeDone() throws IOException {
         Path file = folder.resolve("crowded.yaml");
-        Files.writeString(
-                file,
-                """
+        Files.writeString(file, """
                 now: 2026-12-05T08:00
                 serve: 2026-12-05T20:00
                 dishes:

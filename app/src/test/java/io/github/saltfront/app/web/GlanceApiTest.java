@@ -57,8 +57,7 @@ class GlanceApiTest {
     }
 
     private static JsonNode glance(String changed, String before) {
-        HttpResponse<String> answer =
-                post("/api/glance", "{\"request\":" + changed + ",\"before\":" + before + "}");
+        HttpResponse<String> answer = post("/api/glance", "{\"request\":" + changed + ",\"before\":" + before + "}");
         assertThat(answer.statusCode()).as(answer.body()).isEqualTo(200);
         return MAPPER.readTree(answer.body());
     }
@@ -67,7 +66,8 @@ class GlanceApiTest {
     void looksLikeThePlanItForetells() {
         String changed = breast(34, 170);
         JsonNode glance = glance(changed, breast(28, 180));
-        JsonNode plan = MAPPER.readTree(post("/api/plan?alternatives=no", changed).body());
+        JsonNode plan =
+                MAPPER.readTree(post("/api/plan?alternatives=no", changed).body());
         assertThat(glance.path("plan").path("ensemble").path("members").asInt()).isLessThan(200);
         assertThat(glance.path("fronts").path("time_s").size()).isGreaterThan(50);
         double minutes = minutes(plan);
