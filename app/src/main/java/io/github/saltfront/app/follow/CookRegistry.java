@@ -97,7 +97,6 @@ public final class CookRegistry implements AutoCloseable {
         }
         String kept = withTime(request, started);
         Plan plan = kitchen.plan(kept);
-        LiveSetup.requireOneHeat(plan.request());
         String title = options.title().isEmpty() ? LiveSetup.of(plan).meat().name() : options.title();
         StoredCook stored = new StoredCook(
                 UUID.randomUUID().toString(),

@@ -126,8 +126,20 @@ final class Follower {
             Outlook outlook,
             List<LiveCook.FanPoint> fan,
             List<LeftOut> leftOut,
+            List<LiveCook.Heat> heats,
             LiveSetup setup,
-            Set<String> fahrenheit) {}
+            Set<String> fahrenheit) {
+        /** Returns the number, from 1, of the heat that is on by what was told or by the clock. */
+        int heat() {
+            int on = 1;
+            for (int h = 1; h < heats.size(); h++) {
+                if (heats.get(h).begin().orElse(Double.POSITIVE_INFINITY) <= outlook.time()) {
+                    on = h + 1;
+                }
+            }
+            return on;
+        }
+    }
 
     /** A reading that does not count. */
     record LeftOut(String probe, double time, double temperature, String why) {}
@@ -139,7 +151,8 @@ final class Follower {
                 ? outlook.plate().servedIn().p95()
                 : outlook.pull().timeLeft().p95();
         double ahead = Math.min(LONGEST_FAN, Math.max(SHORTEST_FAN, end + FAN_BEYOND));
-        return new Look(outlook, cook.fan(time, ahead, FAN_POINTS), leftOut(), setup, Set.copyOf(fahrenheit));
+        return new Look(
+                outlook, cook.fan(time, ahead, FAN_POINTS), leftOut(), cook.heats(), setup, Set.copyOf(fahrenheit));
     }
 
     private List<LeftOut> leftOut() {

@@ -227,7 +227,13 @@ final class RunningCook implements AutoCloseable {
     private static boolean isAnsweredBy(CookAlarm alarm, ToldEvent told) {
         return switch (told.kind()) {
             case ToldEvent.TAKEN_OUT ->
-                alarm.kind() == CookAlarm.Kind.PULL_NOW || alarm.kind() == CookAlarm.Kind.GET_READY;
+                alarm.kind() == CookAlarm.Kind.PULL_NOW
+                        || alarm.kind() == CookAlarm.Kind.GET_READY
+                        || alarm.kind() == CookAlarm.Kind.NEXT_HEAT;
+            case ToldEvent.HEAT_BEGUN ->
+                alarm.kind() == CookAlarm.Kind.NEXT_HEAT
+                        || alarm.kind() == CookAlarm.Kind.PULL_NOW
+                        || alarm.kind() == CookAlarm.Kind.GET_READY;
             case ToldEvent.UNIT, ToldEvent.PROBE_MOVED ->
                 alarm.kind() == CookAlarm.Kind.PROBE && alarm.text().contains('"' + told.probe() + '"');
             default -> false;
@@ -281,9 +287,10 @@ final class RunningCook implements AutoCloseable {
                     wait = 0;
                     continue;
                 }
-                follower.add(batch.readings());
+                Follower present = follower;
+                kitchen.inTurn(() -> present.add(batch.readings()));
                 follower.tell(batch.events());
-                show(follower, taken);
+                kitchen.inTurn(() -> show(present.look(clock.at(taken)), taken));
                 if (follower.wantsRefresh(System.nanoTime()) && kitchen.tryHeavy()) {
                     try {
                         follower.refresh(System.nanoTime());
@@ -335,9 +342,8 @@ final class RunningCook implements AutoCloseable {
         }
     }
 
-    private void show(Follower follower, long now) {
-        Look seen = follower.look(clock.at(now));
-        for (AlarmRules.Cause cause : AlarmRules.due(seen.outlook(), alarms(), now, kitchen.alarmAgainMs())) {
+    private void show(Look seen, long now) {
+        for (AlarmRules.Cause cause : AlarmRules.due(seen, alarms(), now, kitchen.alarmAgainMs())) {
             Map<String, Object> content = new LinkedHashMap<>();
             content.put("alarm", cause.kind().name());
             content.put("text", cause.text());

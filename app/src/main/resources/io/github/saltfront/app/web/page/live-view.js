@@ -59,7 +59,7 @@ export function figures(cook, ago) {
   const at = resting ? cook.serve_at : cook.take_out_at;
   const first = h("div", {}, h("dt", {}, resting ? "Serve in" : out.pull.advice === "now" ? "Take it out" : "Take it out in"),
     h("dd", {}, out.pull.advice === "now" ? big("now", "") : bigTime(time),
-      h("span", { class: "note" }, notSafe ? "till 19 of 20 such pieces meet the rule" : span(off(left.p05), off(left.p95))),
+      h("span", { class: "note" }, notSafe ? "till 99 of 100 such pieces meet the rule" : span(off(left.p05), off(left.p95))),
       at?.p50 && cook.speed === 1 && !notSafe ? h("span", { class: "note" }, "about " + hour(at.p50)) : null));
   return h("section", { class: "figures" + (["now", "soon"].includes(out.pull.advice) ? " hot" : ""), "data-advice": out.pull.advice },
     h("h2", {}, cook.title), h("p", { class: "do" }, DO[out.pull.advice]), h("dl", { class: "pair" }, first, reading(cook, out)));
