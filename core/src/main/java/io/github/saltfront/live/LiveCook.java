@@ -585,6 +585,11 @@ public final class LiveCook {
         return List.copyOf(moments);
     }
 
+    /** Returns the name of the probe that is taken for the one in the coldest spot; empty without readings that count. */
+    public Optional<String> coreProbe() {
+        return coreTrack().map(ProbeTrack::probe);
+    }
+
     /** Returns how many readings of probes that are not in the meat were kept beside. */
     public int beside() {
         return beside;

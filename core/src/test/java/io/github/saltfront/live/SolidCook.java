@@ -41,6 +41,9 @@ final class SolidCook {
 
     private static final double OFF = 0.5;
 
+    /** Times the longest planned time after which nobody waits any more [-]. */
+    private static final double STALLED = 3;
+
     /** Readings about the planned one at which the rest is computed [K]; the last run is the curve. */
     private static final double[] LEVELS = {-8, -3, 0, 6};
 
@@ -83,8 +86,14 @@ final class SolidCook {
         levels = PullLevels.of(rows, uncorrected(), rule, stages.isBath());
     }
 
+    /** A cook of a seed; a piece that stalls by evaporation below its reading, and has no time to come out, is drawn anew. */
     static SolidCook of(LiveSetup setup, long seed) {
-        return new SolidCook(setup, new SplittableRandom(9_000_011L * seed + 5));
+        SplittableRandom random = new SplittableRandom(9_000_011L * seed + 5);
+        SolidCook cook = new SolidCook(setup, random);
+        while (cook.pullTime() > STALLED * setup.longest()) {
+            cook = new SolidCook(setup, random);
+        }
+        return cook;
     }
 
     private double variate(double least) {

@@ -28,6 +28,9 @@ class LivePageTest {
     private static final String BREAST =
             "{\"cut\":\"chicken-breast-skinless\",\"mass\":\"220 g\",\"appliance\":\"oven-fan\",\"salting\":{\"treatment\":\"none\"}}";
 
+    private static final String SEARED =
+            BREAST.substring(0, BREAST.length() - 1) + ",\"before\":[{\"appliance\":\"pan\",\"time\":\"4 min\"}]}";
+
     @TempDir
     private static Path folder;
 
@@ -51,6 +54,10 @@ class LivePageTest {
     }
 
     private static String begin(String title, long secondsAgo) {
+        return begin(BREAST, title, secondsAgo);
+    }
+
+    private static String begin(String request, String title, long secondsAgo) {
         CookOptions options = new CookOptions(
                 title,
                 Optional.of(System.currentTimeMillis() - 1000 * secondsAgo),
@@ -58,7 +65,7 @@ class LivePageTest {
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 1);
-        return kitchen().cooks().begin(BREAST.getBytes(StandardCharsets.UTF_8), options);
+        return kitchen().cooks().begin(request.getBytes(StandardCharsets.UTF_8), options);
     }
 
     /** Readings that rise steadily from 4 °C. */
@@ -101,6 +108,45 @@ class LivePageTest {
         press(phone, "It is out of the heat");
         assertThat(desk.locator(".figures .do")).hasText("Out of the heat, resting");
         Kitchen.assertAccessible(desk);
+        kitchen().assertQuiet();
+    }
+
+    @Test
+    void theFrontsAreDrawnAndACookEndsWithItsRecordAndANote() {
+        String id = begin("With its record", 1205);
+        feed(id, 60, 1200);
+        Page page = kitchen().desk(ColorScheme.LIGHT);
+        page.navigate(kitchen().address() + "live.html#cook=" + id);
+        assertThat(page.locator("#fronts-title")).hasText("The two fronts, by the readings");
+        assertThat(page.locator("#fronts-words")).containsText("from the cooks that fit the readings");
+        Kitchen.assertAccessible(page);
+        Kitchen.assertFits(page);
+        page.getByText("It is on the table: weights and taste").click();
+        page.getByLabel("Weight before").fill("220 g");
+        page.getByLabel("Weight after").fill("180 g");
+        page.getByLabel("Into the notebook as well").check();
+        press(page, "This cook is over");
+        assertThat(page.locator("#over-title")).hasText("With its record: over");
+        Page record = page.context().waitForPage(() -> page.locator("#record").click());
+        assertThat(record.locator("h1")).hasText("Cooking record");
+        Kitchen.assertAccessible(record);
+        page.navigate(kitchen().address() + "notebook.html");
+        assertThat(page.locator("main")).containsText("With its record");
+        kitchen().assertQuiet();
+    }
+
+    @Test
+    void aCookOfTwoHeatsShowsWhichIsOnAndIsToldTheNext() {
+        String id = begin(SEARED, "Seared first", 5);
+        Page phone = kitchen().phone(ColorScheme.LIGHT);
+        phone.navigate(kitchen().address() + "live.html#cook=" + id);
+        assertThat(phone.locator("#heats-title")).isVisible();
+        assertThat(phone.locator(".heats [aria-current=step]")).containsText("Pan");
+        Kitchen.assertFits(phone);
+        phone.locator("section[aria-labelledby=heats-title] button").click();
+        assertThat(phone.locator(".heats [aria-current=step]")).containsText("ven");
+        assertThat(phone.locator("#happened")).containsText("Into heat 2");
+        Kitchen.assertAccessible(phone);
         kitchen().assertQuiet();
     }
 

@@ -104,7 +104,7 @@ function legend(id, stops, x, y, low, high) {
     s("text", { x: x - w - end - 5, y, "text-anchor": "end", class: "soft" }, low), s("text", { x: x, y, "text-anchor": "end", class: "soft" }, high)];
 }
 
-function draw(f, plan, width, even, ghost) {
+export function draw(f, plan, width, even, ghost) {
   const tone = dark() ? "dark" : "light", scale = timeScale(f, width, even), out = [];
   const topSalt = BAND + 30, topHeat = topSalt + FIELD + 32, topKill = topHeat + FIELD + 16, topWeight = topKill + LINE + 10, axis = topWeight + LINE + 4;
   const right = scale.parts.at(-1)[3], most = saltEnd(f);

@@ -1,6 +1,6 @@
 // Keeps the files of the live page at hand, so that it opens again without the network. Data are never kept here.
-const STORE = "live-1";
-const FILES = ["/live.html", "/live.css", "/style.css", "/icon.svg", "/live.js", "/live-view.js", "/live-tell.js", "/live-start.js", "/live-chart.js",
+const STORE = "live-2";
+const FILES = ["/live.html", "/live.css", "/style.css", "/icon.svg", "/live.js", "/live-view.js", "/live-tell.js", "/live-start.js", "/live-chart.js", "/live-fronts.js", "/fronts.js",
   "/live-alarm.js", "/live-queue.js", "/dom.js", "/words.js"];
 
 addEventListener("install", event => event.waitUntil(caches.open(STORE).then(store => store.addAll(FILES)).then(() => skipWaiting())));
