@@ -68,13 +68,33 @@ class LivePageTest {
         return kitchen().cooks().begin(request.getBytes(StandardCharsets.UTF_8), options);
     }
 
-    /** Readings that rise steadily from 4 °C. */
-    private static void feed(String id, double celsius, int seconds) {
+    /** Minutes, and what the middle of such breasts shows then [°C]. */
+    private static final double[][] USUAL = {
+        {0, 4},
+        {2, 4.6},
+        {4, 8.2},
+        {6, 14},
+        {8, 20.4},
+        {10, 26.6},
+        {15, 39.9},
+        {20, 50.5},
+        {25, 58.5},
+        {30, 64.5},
+        {35, 68.9},
+        {40, 72.2},
+        {45, 74.6}
+    };
+
+    /** Readings of a usual breast up to a time. */
+    private static void feed(String id, int seconds) {
         List<Reading> readings = new ArrayList<>();
+        int i = 1;
         for (int second = 0; second <= seconds; second += 30) {
-            double share = (double) second / seconds;
-            readings.add(new Reading(
-                    "core", Reading.Role.CORE, second, Temperature.fromCelsius(4 + share * share * (celsius - 4))));
+            double minute = second / 60.0;
+            i += minute > USUAL[i][0] ? 1 : 0;
+            double share = (minute - USUAL[i - 1][0]) / (USUAL[i][0] - USUAL[i - 1][0]);
+            double celsius = USUAL[i - 1][1] + share * (USUAL[i][1] - USUAL[i - 1][1]);
+            readings.add(new Reading("core", Reading.Role.CORE, second, Temperature.fromCelsius(celsius)));
         }
         kitchen().cooks().feed(id, readings, "file");
     }
@@ -87,8 +107,8 @@ class LivePageTest {
 
     @Test
     void theAlarmRingsThroughAReloadAndUntilItIsAnsweredOnAnyPage() {
-        String id = begin("Sunday breast", 1205);
-        feed(id, 72, 1200);
+        String id = begin("Sunday breast", 2705);
+        feed(id, 2700);
         Page phone = kitchen().phone(ColorScheme.DARK);
         phone.navigate(kitchen().address() + "live.html#cook=" + id);
         assertThat(phone.locator("[data-alarm=pull-now]")).isVisible();
@@ -114,7 +134,7 @@ class LivePageTest {
     @Test
     void theFrontsAreDrawnAndACookEndsWithItsRecordAndANote() {
         String id = begin("With its record", 1205);
-        feed(id, 60, 1200);
+        feed(id, 1200);
         Page page = kitchen().desk(ColorScheme.LIGHT);
         page.navigate(kitchen().address() + "live.html#cook=" + id);
         assertThat(page.locator("#fronts-title")).hasText("The two fronts, by the readings");

@@ -42,7 +42,8 @@ class ReplayedCookTest {
         List<Reading> readings = new ArrayList<>();
         for (LiveCook.FanPoint point : cook.fan(0, 5400, 181)) {
             double core = point.core().p50();
-            if (readings.isEmpty() || readings.get(readings.size() - 1).temperature() < Temperature.fromCelsius(celsius)) {
+            if (readings.isEmpty()
+                    || readings.get(readings.size() - 1).temperature() < Temperature.fromCelsius(celsius)) {
                 readings.add(new Reading("core", Reading.Role.CORE, point.time(), core));
             }
         }
