@@ -65,7 +65,10 @@ public record CookNoted(Map<String, Object> content, Optional<CookReadings> read
             content.put("measured", measured);
         }
         content.put("tags", List.of("followed"));
-        content.put("notes", notes(ending));
+        String notes = notes(ending);
+        if (!notes.isEmpty()) {
+            content.put("notes", notes);
+        }
         Optional.ofNullable(SALT.get(String.valueOf(ending.get("salt"))))
                 .ifPresent(said -> content.put("ratings", List.of(Map.of("taster", "the cook", "saltiness", said))));
         content.put("request", FollowJson.stored(cook.stored().request()));
