@@ -81,8 +81,11 @@ public final class WebServer implements AutoCloseable {
         Optional<AccessCode> access =
                 options.lan() ? Optional.of(new AccessCode(new SecureRandom())) : Optional.empty();
         Guard guard = new Guard(Addresses.allowed(options.lan()), access);
-        Javalin javalin = Javalin.create(config ->
-                configure(config, guard, access, routes(service, database, new CooksApi(cooks, streams), options)));
+        Javalin javalin = Javalin.create(config -> configure(
+                config,
+                guard,
+                access,
+                routes(service, database, new CooksApi(cooks, streams, notebook, service), options)));
         try {
             javalin.start(options.lan() ? "0.0.0.0" : "127.0.0.1", options.port());
         } catch (RuntimeException e) {
