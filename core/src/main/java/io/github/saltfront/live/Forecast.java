@@ -304,9 +304,10 @@ final class Forecast {
                 Math.max(loss.p95(), middle + half));
     }
 
-    /** Time in the heat until the lower bound of the probe's own record fulfills the hold, from a share it has already. */
-    Optional<Spread> measuredTimeLeft(double share, boolean shown) {
-        if (shown) {
+    /** Time in the heat until the lower bound of the probe's own record fulfills the hold, from what it has already. */
+    Optional<Spread> measuredTimeLeft(Optional<MeasuredHold> record) {
+        double share = record.map(MeasuredHold::running).orElse(0.0);
+        if (record.map(MeasuredHold::isShown).orElse(false)) {
             return Optional.of(new Spread(0, 0, 0, 0, 0));
         }
         if (filter.isEmpty()

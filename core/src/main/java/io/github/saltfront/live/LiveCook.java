@@ -437,14 +437,12 @@ public final class LiveCook {
                 .filter(ReadingState::isLeftOut)
                 .count();
         int used = tracks.values().stream().mapToInt(t -> t.accepted().size()).sum();
-        double share = measured.map(MeasuredHold::running).orElse(0.0);
-        boolean shown = measured.map(MeasuredHold::isShown).orElse(false);
         return new Outlook(
                 now,
                 phase,
                 pull,
                 measured,
-                forecast.measuredTimeLeft(share, shown),
+                forecast.measuredTimeLeft(measured),
                 inferred,
                 plate,
                 warnings.list(),

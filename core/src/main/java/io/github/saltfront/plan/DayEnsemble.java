@@ -34,7 +34,7 @@ public final class DayEnsemble {
     private static final int BLOCK = 25;
 
     /** Fewest members of a block: small ensembles are shared out as well, at any number of processors in the same way. */
-    private static final int LEAST_BLOCK = 6;
+    private static final int LEAST_BLOCK = 8;
 
     /**
      * Layers of the grid. Against 80 layers no figure of the three plans of the README moves by more than 2.5 %, most by less than

@@ -167,7 +167,7 @@ public final class PlanSearch {
      */
     public static List<Candidate> screen(Request request, Executor executor, long seed) {
         PlanSearch search = new PlanSearch(request, executor, seed);
-        return search.candidates(new EnumMap<>(Dropped.class)).stream()
+        return search.candidates(new EnumMap<>(Dropped.class), new Screening(request, seed)).stream()
                 .map(screened -> new Candidate(screened.way(), screened.outcome()))
                 .toList();
     }
@@ -177,7 +177,7 @@ public final class PlanSearch {
             return around(Planner.plan(request, executor, seed));
         }
         Map<Dropped, Integer> dropped = new EnumMap<>(Dropped.class);
-        List<Screening.Screened> candidates = candidates(dropped);
+        List<Screening.Screened> candidates = candidates(dropped, new Screening(request, seed));
         Optional<PlanningException> last = Optional.empty();
         for (Screening.Screened candidate : candidates) {
             try {
@@ -210,7 +210,7 @@ public final class PlanSearch {
 
     private Found around(Plan plan) {
         Map<Dropped, Integer> dropped = new EnumMap<>(Dropped.class);
-        List<Screening.Screened> candidates = candidates(dropped);
+        List<Screening.Screened> candidates = candidates(dropped, new Screening(request, seed, Optional.of(plan)));
         return found(plan, outcome(plan), candidates, dropped);
     }
 
@@ -229,8 +229,7 @@ public final class PlanSearch {
     }
 
     /** Tries salting and heat once each, and then what can be done of both together; best first. */
-    private List<Screening.Screened> candidates(Map<Dropped, Integer> dropped) {
-        Screening screening = new Screening(request, seed);
+    private List<Screening.Screened> candidates(Map<Dropped, Integer> dropped, Screening screening) {
         Map<Way.Heat, CompletableFuture<Screening.Tried<PullSearch.Found>>> heats = new LinkedHashMap<>();
         for (Way.Heat heat : Way.heats(request)) {
             heats.put(heat, run(() -> screening.heat(heat)));

@@ -125,7 +125,8 @@ final class PullSearch {
             double high = checker.at(wished).timeFactor() * cookTimeHigh(days);
             return new Found(wished, wished, wished, high, required);
         }
-        double pull = start.map(Found::byWish).orElse(wished - 3);
+        double pull =
+                start.map(found -> found.byWish() + wished - found.wished()).orElse(wished - 3);
         double first = start.map(Found::pullTemperature).orElse(pull);
         CompletableFuture<SolidCheck.Correction> check =
                 CompletableFuture.supplyAsync(() -> checker.at(first), executor);

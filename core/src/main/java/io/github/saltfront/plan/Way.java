@@ -36,7 +36,12 @@ public record Way(
     record Salting(Request.Treatment treatment, OptionalDouble strength, OptionalDouble time) {}
 
     /** Heat alone: what ways with the same heat share. */
-    record Heat(Appliance appliance, double setting, OptionalDouble core) {}
+    record Heat(Appliance appliance, double setting, OptionalDouble core) {
+        /** Whether a cook is done in this heat, whatever the wished core. */
+        boolean isOf(Request.Cook cook) {
+            return appliance.id().equals(cook.appliance().id()) && Math.abs(setting - cook.setting()) < 1;
+        }
+    }
 
     Salting salting() {
         return new Salting(treatment, strength, time);
