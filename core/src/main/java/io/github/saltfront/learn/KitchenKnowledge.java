@@ -70,7 +70,7 @@ public record KitchenKnowledge(
         Request.Salting salting = refrigerator(request, told);
         Request.Taste taste = taste(request, told);
         Request.Cook cook = cook(request.cook(), told);
-        return new Request(food, salting, cook, taste, request.timing(), request.guests(), told);
+        return new Request(food, salting, cook, taste, request.timing(), request.guests(), request.equipment(), told);
     }
 
     private static boolean isAssumed(Request request, String field) {

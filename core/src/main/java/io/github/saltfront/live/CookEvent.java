@@ -48,6 +48,20 @@ public sealed interface CookEvent {
     }
 
     /**
+     * The piece went on into the next heat of its sequence, earlier or later than by the plan's clock.
+     *
+     * @param time when [s]
+     * @param number number of the heat that began, counted from 1; 2 to 20
+     */
+    record HeatBegun(double time, int number) implements CookEvent {
+        /** Checks the values. */
+        public HeatBegun {
+            Checks.requireInRange("time of an event", time, 0, 4 * 86400.0, "s");
+            Checks.requireInRange("number of the heat that began", number, 2, 20, "-");
+        }
+    }
+
+    /**
      * The piece was taken out of the heat and rests.
      *
      * @param time when [s]

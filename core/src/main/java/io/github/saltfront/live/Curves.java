@@ -48,11 +48,13 @@ final class Curves {
     private static final double HOTTEST = Temperature.fromCelsius(96);
 
     private final double every;
+    private final SolidLag lag;
     private final List<MemberCurve> members;
     private final List<PullLevels> levels;
 
-    private Curves(double every, List<MemberCurve> members, List<PullLevels> levels) {
+    private Curves(double every, SolidLag lag, List<MemberCurve> members, List<PullLevels> levels) {
         this.every = every;
+        this.lag = lag;
         this.members = members;
         this.levels = levels;
     }
@@ -62,13 +64,20 @@ final class Curves {
      *
      * @param setup what it starts from
      * @param course what has happened
+     * @param lag what three dimensions do otherwise
      * @param draws luck of the members
      * @param paces time per simulated time of each member [-]
      * @param until horizon [s]
      * @param executor where to run parts of the ensemble
      */
     static Curves simulate(
-            LiveSetup setup, Course course, List<Draw> draws, double[] paces, double until, Executor executor) {
+            LiveSetup setup,
+            Course course,
+            SolidLag lag,
+            List<Draw> draws,
+            double[] paces,
+            double until,
+            Executor executor) {
         SafetyRule rule = setup.rule();
         DayEnsemble ensemble = ensemble(setup, draws);
         double every = until / (POINTS - 1);
@@ -76,13 +85,12 @@ final class Curves {
         for (double pace : paces) {
             curves.add(new MemberCurve(POINTS, every, pace));
         }
-        double top = Math.min(HOTTEST, setup.pull() + BEYOND);
-        StopRule stop = new StopRule(StopRule.Kind.CORE_ABOVE, Math.max(top, setup.pull() + 1));
+        StopRule stop = new StopRule(StopRule.Kind.CORE_ABOVE, top(setup, BEYOND));
         ensemble.run(i -> course.stages(draws.get(i), paces[i], until, stop), curves, executor);
-        curves.forEach(MemberCurve::finish);
+        curves.forEach(curve -> curve.finish(lag, setup.pull()));
         List<PullLevels> levels =
-                course.takenOut().isPresent() ? List.of() : levels(setup, rule, course, draws, paces, until, executor);
-        return new Curves(every, List.copyOf(curves), levels);
+                course.restStart().isPresent() ? List.of() : levels(setup, rule, course, draws, paces, until, executor);
+        return new Curves(every, lag, List.copyOf(curves), levels);
     }
 
     private static List<PullLevels> levels(
@@ -107,7 +115,7 @@ final class Curves {
             ensemble.run(
                     i -> {
                         List<Stage> day = new ArrayList<>(course.stages(some.get(i), paces[chosen[i]], until, stop));
-                        day.add(stages.restStage().stage(some.get(i)));
+                        day.addAll(course.afterMain(some.get(i), paces[chosen[i]]));
                         return day;
                     },
                     records,
@@ -120,7 +128,12 @@ final class Curves {
                 .toList();
     }
 
-    private static DayEnsemble ensemble(LiveSetup setup, List<Draw> draws) {
+    /** Core temperature up to which is simulated, so far beyond the planned reading as is of use [K]. */
+    static double top(LiveSetup setup, double beyond) {
+        return Math.max(Math.min(HOTTEST, setup.pull() + beyond), setup.pull() + 1);
+    }
+
+    static DayEnsemble ensemble(LiveSetup setup, List<Draw> draws) {
         SolverSettings settings = Planner.settings(setup.rule()).withTolerances(TOLERANCE, 10 * TOLERANCE_OF_SALT);
         return new DayEnsemble(
                 setup.meat(), setup.request().food().shape(), setup.startTemperature(), draws, settings, LAYERS);
@@ -128,6 +141,11 @@ final class Curves {
 
     int size() {
         return members.size();
+    }
+
+    /** Standard deviation of the drifting error of the model at a probe [K]. */
+    double discrepancy() {
+        return lag.discrepancy();
     }
 
     /** Time between points [s]. */

@@ -2,12 +2,14 @@ package io.github.saltfront.live;
 
 import io.github.saltfront.catalog.Appliance;
 import io.github.saltfront.plan.Draw;
-import io.github.saltfront.plan.Planner;
 import io.github.saltfront.plan.Uncertainty;
 import io.github.saltfront.quality.JuiceLoss;
 import io.github.saltfront.safety.HoldTable;
 import io.github.saltfront.safety.MeasuredRecord;
+import io.github.saltfront.safety.SafetyRule;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
@@ -28,6 +30,18 @@ final class Forecast {
     /** Time before which the cook is told to get ready [s]. */
     private static final double SOON = 300;
 
+    /** Height of a peak above the consumer minimum that stands for the stay it asks for [K]; as in {@link PullLevels}. */
+    private static final double SURE = 0.3;
+
+    /**
+     * Standard deviation of the core at which a piece may come out, against the same piece in three dimensions [K]; it stands for the error
+     * of carry-over and kill, and was found on simulated cooks (decision 0009).
+     */
+    private static final double LEVEL_ERROR = 0.7;
+
+    /** Share of the ensemble that must meet the rule before a cook is told to take it out [-]; a plan, which is no order, asks for less. */
+    static final double SAFE_SHARE = 0.99;
+
     /** Temperature difference for a tenfold kill [K]; the official tables lie between 5 and 6. */
     private static final double TENFOLD = 5.5;
 
@@ -41,6 +55,7 @@ final class Forecast {
     private final double now;
     private final int[] sample;
     private final double[] luck;
+    private final double[] levelError;
     private final double horizon;
 
     Forecast(
@@ -63,6 +78,8 @@ final class Forecast {
         for (int i = 0; i < SAMPLE; i++) {
             luck[i] = random.nextGaussian();
         }
+        levelError = new double[SAMPLE];
+        Arrays.setAll(levelError, i -> LEVEL_ERROR * random.nextGaussian());
     }
 
     /** Systematic resampling: one throw for all. */
@@ -89,7 +106,7 @@ final class Forecast {
             drift = filter.get().driftAhead(p, time)
                     + luck[i] * Math.sqrt(filter.get().varianceAhead(time));
         } else {
-            drift = luck[i] * ProbeFilter.DISCREPANCY;
+            drift = luck[i] * swarm.curves().discrepancy();
         }
         return swarm.core(p, time) + drift;
     }
@@ -146,6 +163,24 @@ final class Forecast {
         return setup.correction().holdFactor() * swarm.kill(p, time) * Math.pow(10, off / TENFOLD);
     }
 
+    /** Core from which on a member may come out, with the error of that [K]. */
+    private double safeCore(int i) {
+        return swarm.levels(sample[i]).safe() + levelError[i];
+    }
+
+    /** Share of the hold that must be seen for a member to be safe, with the error of that [-]. */
+    private double safeHold(int i) {
+        return Math.pow(10, levelError[i] / TENFOLD);
+    }
+
+    private double safeTime(int i, boolean timed) {
+        return timed ? timeAt(t -> hold(i, t), safeHold(i)) : timeAt(i, safeCore(i));
+    }
+
+    private boolean isSafe(int i, boolean timed) {
+        return timed ? hold(i, now) >= safeHold(i) : core(i, now) >= safeCore(i);
+    }
+
     private double holdTime(int i) {
         return timeAt(t -> hold(i, t), 1);
     }
@@ -161,24 +196,19 @@ final class Forecast {
     }
 
     Outlook.Pull pull(boolean timed) {
-        if (course.takenOut().isPresent()) {
-            Spread zero = new Spread(0, 0, 0, 0, 0);
-            return new Outlook.Pull(
-                    Outlook.Advice.OUT, zero, coreNow(), OptionalDouble.empty(), safeShareOut(), 0, peakOut());
+        if (course.restStart().isPresent()) {
+            return pullByClock(course.restStart().getAsDouble());
         }
         double[] left = new double[SAMPLE];
         int safe = 0;
         for (int i = 0; i < SAMPLE; i++) {
             left[i] = pullTime(i, timed) - now;
-            safe += timed
-                    ? (hold(i, now) >= 1 ? 1 : 0)
-                    : core(i, now) >= swarm.levels(sample[i]).safe() ? 1 : 0;
+            safe += isSafe(i, timed) ? 1 : 0;
         }
         Spread timeLeft = Spread.of(left);
         double[] safeLeft = new double[SAMPLE];
-        Arrays.setAll(
-                safeLeft,
-                i -> (timed ? holdTime(i) : timeAt(i, swarm.levels(sample[i]).safe())) - now);
+        Arrays.setAll(safeLeft, i -> safeTime(i, timed) - now);
+        Arrays.sort(safeLeft);
         double share = (double) safe / SAMPLE;
         double then = now + Math.min(timeLeft.p50(), horizon - now);
         Spread coreThen = spread(i -> core(i, then));
@@ -193,44 +223,59 @@ final class Forecast {
                 coreThen,
                 probeThen,
                 share,
-                Spread.of(safeLeft).p95(),
+                safeLeft[(int) Math.ceil(SAFE_SHARE * SAMPLE) - 1],
                 peakIfNow);
+    }
+
+    /** The main heat is over: a clock ends the last one, or it is out. */
+    private Outlook.Pull pullByClock(double restStart) {
+        double left = course.takenOut().isPresent() ? 0 : Math.max(0, restStart - now);
+        Spread timeLeft = new Spread(left, left, left, left, left);
+        double share = safeShareOut();
+        Outlook.Advice advice = course.takenOut().isPresent() ? Outlook.Advice.OUT : advice(timeLeft, share);
+        double then = Math.max(now, restStart);
+        return new Outlook.Pull(
+                advice, timeLeft, spread(i -> core(i, then)), OptionalDouble.empty(), share, left, peakOut());
     }
 
     private static Outlook.Advice advice(Spread left, double safeShare) {
         if (left.p50() <= 0) {
-            return safeShare >= Planner.SAFE_SHARE ? Outlook.Advice.NOW : Outlook.Advice.NOT_SAFE_YET;
+            return safeShare >= SAFE_SHARE ? Outlook.Advice.NOW : Outlook.Advice.NOT_SAFE_YET;
         }
         return left.p50() <= SOON ? Outlook.Advice.SOON : Outlook.Advice.WAIT;
     }
 
     private double safeShareOut() {
-        double until = course.takenOut().orElse(now) + setup.rest();
+        double until = course.restStart().orElse(now) + setup.rest();
+        SafetyRule rule = setup.rule();
+        double sure = rule.consumerMinimum().temperature() - setup.correction().safeDifference() + SURE;
         int safe = 0;
         for (int i = 0; i < SAMPLE; i++) {
-            safe += hold(i, Math.max(now, until)) >= 1 ? 1 : 0;
+            boolean held = rule.allowsHold() && hold(i, Math.max(now, until)) >= safeHold(i);
+            safe += held || peakOut(i) >= sure + levelError[i] ? 1 : 0;
         }
         return (double) safe / SAMPLE;
     }
 
     private Spread peakOut() {
-        double out = course.takenOut().orElse(now);
+        return spread(this::peakOut);
+    }
+
+    private double peakOut(int i) {
         double step = swarm.curves().every();
-        return spread(i -> {
-            double peak = core(i, now);
-            for (double t = out; t < horizon; t += step) {
-                peak = Math.max(peak, t < now ? swarm.core(sample[i], t) : core(i, t));
-            }
-            return peak;
-        });
+        double peak = core(i, now);
+        for (double t = course.restStart().orElse(now); t < horizon; t += step) {
+            peak = Math.max(peak, t < now ? swarm.core(sample[i], t) : core(i, t));
+        }
+        return peak;
     }
 
     Outlook.Plate plate(Outlook.Pull pull) {
-        boolean out = course.takenOut().isPresent();
+        boolean out = course.restStart().isPresent();
         double then = now + Math.min(pull.timeLeft().p50(), horizon - now);
         Spread peak =
                 out ? pull.peakIfNow() : spread(i -> swarm.levels(sample[i]).peak(core(i, then)));
-        double served = out ? course.takenOut().getAsDouble() + setup.rest() : then;
+        double served = out ? course.restStart().getAsDouble() + setup.rest() : then;
         Spread loss = widened(
                 out
                         ? spread(i -> swarm.loss(sample[i], served))
@@ -238,8 +283,9 @@ final class Forecast {
         double timeToPeak = out
                 ? 0
                 : spread(i -> swarm.levels(sample[i]).timeToPeak(core(i, then))).p50();
-        double resting = out ? Math.max(0, served - now) : setup.rest();
-        Spread servedIn = pull.timeLeft().scaled(1, resting);
+        double resting = course.takenOut().isPresent() ? Math.max(0, served - now) : setup.rest();
+        double afterMain = out ? 0 : course.timeAfterMain();
+        Spread servedIn = pull.timeLeft().scaled(1, afterMain + resting);
         OptionalDouble behind = setup.serveAt().isPresent()
                 ? OptionalDouble.of(now + servedIn.p50() - setup.serveAt().getAsDouble())
                 : OptionalDouble.empty();
@@ -258,9 +304,10 @@ final class Forecast {
                 Math.max(loss.p95(), middle + half));
     }
 
-    /** Time in the heat until the lower bound of the probe's own record fulfills the hold, from a share it has already. */
-    Optional<Spread> measuredTimeLeft(double share, boolean shown) {
-        if (shown) {
+    /** Time in the heat until the lower bound of the probe's own record fulfills the hold, from what it has already. */
+    Optional<Spread> measuredTimeLeft(Optional<MeasuredHold> record) {
+        double share = record.map(MeasuredHold::running).orElse(0.0);
+        if (record.map(MeasuredHold::isShown).orElse(false)) {
             return Optional.of(new Spread(0, 0, 0, 0, 0));
         }
         if (filter.isEmpty()
@@ -309,6 +356,23 @@ final class Forecast {
     double rise(double seconds) {
         return spread(i -> swarm.core(sample[i], now + seconds) - swarm.core(sample[i], now))
                 .p50();
+    }
+
+    /** The front of heat at a time. */
+    FrontMoment front(double time) {
+        List<Double> temperatures = new ArrayList<>();
+        for (double place : Curves.PLACES) {
+            double sum = 0;
+            for (int i = 0; i < SAMPLE; i++) {
+                sum += swarm.temperature(sample[i], time, place) + core(i, time) - swarm.core(sample[i], time);
+            }
+            temperatures.add(sum / SAMPLE);
+        }
+        return new FrontMoment(
+                time,
+                temperatures,
+                spread(i -> hold(i, time)).p50(),
+                spread(i -> swarm.loss(sample[i], time)).p50());
     }
 
     /** Core and probe to be expected at a time. */

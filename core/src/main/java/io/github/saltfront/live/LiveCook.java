@@ -48,6 +48,7 @@ public final class LiveCook {
 
     private final LiveSetup setup;
     private final CookStages stages;
+    private final SolidLag lag;
     private final int members;
     private final long seed;
     private final double bin;
@@ -66,7 +67,8 @@ public final class LiveCook {
     private long weighedBin = Long.MIN_VALUE;
     private double[] weights = new double[0];
 
-    private LiveCook(LiveSetup setup, int members, long seed, Function<Swarm.Scene, Swarm> first) {
+    private LiveCook(
+            LiveSetup setup, Optional<SolidLag> known, int members, long seed, Function<Swarm.Scene, Swarm> first) {
         this.setup = setup;
         this.members = members;
         this.seed = seed;
@@ -74,7 +76,8 @@ public final class LiveCook {
         bin = Math.max(5, Math.min(120, setup.longest() / 120));
         correlation = Math.max(300, Math.min(2400, setup.longest() / 4));
         until = 1.6 * setup.longest() + 1200;
-        course = Course.of(setup, stages, events);
+        course = Course.of(setup, events);
+        lag = known.orElseGet(() -> SolidLag.of(setup, course));
         swarm = first.apply(scene());
         reweigh();
     }
@@ -102,7 +105,7 @@ public final class LiveCook {
      */
     public static LiveCook start(LiveSetup setup, int members, long seed, Executor executor) {
         Checks.requireInRange("members of the ensemble", members, 50, 5000, "-");
-        return new LiveCook(setup, members, seed, scene -> Swarm.prior(scene, seed, executor));
+        return new LiveCook(setup, Optional.empty(), members, seed, scene -> Swarm.prior(scene, seed, executor));
     }
 
     /**
@@ -114,11 +117,11 @@ public final class LiveCook {
         Checks.require(
                 events.isEmpty() && tracks.isEmpty(),
                 "another cook can only start from one that has absorbed nothing yet.");
-        return new LiveCook(setup, members, seed, scene -> swarm.copy(seed));
+        return new LiveCook(setup, Optional.of(lag), members, seed, scene -> swarm.copy(seed));
     }
 
     private Swarm.Scene scene() {
-        return new Swarm.Scene(setup, course, until, members, HANDS);
+        return new Swarm.Scene(setup, course, lag, until, members, HANDS);
     }
 
     /**
@@ -205,10 +208,11 @@ public final class LiveCook {
     private void reweigh() {
         double[] logs = new double[swarm.count()];
         OptionalDouble level = airLevel();
+        double setting = course.mediumAt(newest).setting();
         for (int p = 0; p < logs.length; p++) {
             logs[p] = swarm.logRatio(p);
             if (level.isPresent()) {
-                double off = (level.getAsDouble() - course.setting() - ovenError(p)) / AirTrack.SPOT_ERROR;
+                double off = (level.getAsDouble() - setting - ovenError(p)) / AirTrack.SPOT_ERROR;
                 logs[p] -= 0.5 * off * off;
             }
         }
@@ -221,21 +225,28 @@ public final class LiveCook {
     }
 
     private OptionalDouble airLevel() {
-        boolean inAir = setup.request().cook().appliance().medium() == Appliance.Medium.AIR;
-        return inAir && course.takenOut().isEmpty() ? air.level(lastChange()) : OptionalDouble.empty();
+        return isInAir() ? air.level(lastChange()) : OptionalDouble.empty();
+    }
+
+    /** Whether the piece is in the air of an appliance that is set to a temperature. */
+    private boolean isInAir() {
+        return course.takenOut().isEmpty()
+                && course.mediumAt(newest).appliance().medium() == Appliance.Medium.AIR;
     }
 
     private double lastChange() {
-        return events.stream()
+        double told = events.stream()
                 .filter(e -> e instanceof CookEvent.SettingChanged || e instanceof CookEvent.DoorOpened)
                 .mapToDouble(CookEvent::time)
+                .filter(time -> time <= newest)
                 .max()
                 .orElse(0);
+        return Math.max(told, course.heatStart(newest));
     }
 
     private double ovenError(int particle) {
         double z = swarm.variate(LuckSpace.SIMULATED.indexOf(Uncertainty.SETTING), particle);
-        return z / Draw.NINETY_FIVE * setup.request().cook().appliance().setPointError();
+        return z / Draw.NINETY_FIVE * course.mediumAt(newest).appliance().setPointError();
     }
 
     /** Exponentials of the logarithms to a power, with sum 1. */
@@ -371,9 +382,9 @@ public final class LiveCook {
             }
         }
         if (events.size() > before) {
-            course = Course.of(setup, stages, events);
-            if (course.takenOut().isPresent()) {
-                until = course.takenOut().getAsDouble() + Math.max(2700, 2 * setup.rest());
+            course = Course.of(setup, events);
+            if (course.restStart().isPresent()) {
+                until = course.restStart().getAsDouble() + Math.max(2700, 2 * setup.rest());
             }
             renew(executor);
         } else if (judgedAnew) {
@@ -414,7 +425,9 @@ public final class LiveCook {
         warnings.mismatch(shocks, doubt);
         warnings.door(air.doorSeen(lastChange()) && phase == Outlook.Phase.HEAT);
         if (phase == Outlook.Phase.HEAT) {
-            warnings.oven(oven);
+            if (isInAir()) {
+                warnings.oven(oven);
+            }
             warnings.place(inferred.probeAbove());
             warnings.stalled(forecast.rise(1200), pull);
         }
@@ -424,14 +437,12 @@ public final class LiveCook {
                 .filter(ReadingState::isLeftOut)
                 .count();
         int used = tracks.values().stream().mapToInt(t -> t.accepted().size()).sum();
-        double share = measured.map(MeasuredHold::running).orElse(0.0);
-        boolean shown = measured.map(MeasuredHold::isShown).orElse(false);
         return new Outlook(
                 now,
                 phase,
                 pull,
                 measured,
-                forecast.measuredTimeLeft(share, shown),
+                forecast.measuredTimeLeft(measured),
                 inferred,
                 plate,
                 warnings.list(),
@@ -516,6 +527,65 @@ public final class LiveCook {
                     core.isPresent() ? Optional.of(forecast.probe(time)) : Optional.empty()));
         }
         return List.copyOf(fan);
+    }
+
+    /**
+     * One heat of the cook.
+     *
+     * @param appliance name of the appliance
+     * @param setting temperature it is set to by the plan [K]
+     * @param main whether the thermometer ends it
+     * @param begin when it began, or begins by the plan's clock [s]; empty where the end of the main heat decides
+     * @param told whether the cook said so
+     */
+    public record Heat(String appliance, double setting, boolean main, OptionalDouble begin, boolean told) {}
+
+    /** Returns the heats in order; most cooks have one. */
+    public List<Heat> heats() {
+        HeatProgram program = course.program();
+        List<Heat> heats = new ArrayList<>();
+        for (int h = 0; h < program.size(); h++) {
+            int number = h + 1;
+            double begin = course.begin(h);
+            boolean told = h == 0
+                    || events.stream()
+                            .anyMatch(e -> e instanceof CookEvent.HeatBegun begun && begun.number() == number);
+            heats.add(new Heat(
+                    program.heat(h).step().appliance().name(),
+                    program.heat(h).step().setting(),
+                    h == program.main(),
+                    Double.isFinite(begin) ? OptionalDouble.of(begin) : OptionalDouble.empty(),
+                    told));
+        }
+        return List.copyOf(heats);
+    }
+
+    double doubt() {
+        return doubt;
+    }
+
+    /**
+     * Returns the front of heat from the start to a time, as the readings make it likely.
+     *
+     * @param now present time since the start of the heat [s]
+     * @param until last moment [s]
+     * @param points number of moments, at least 2
+     * @return the moments in order
+     */
+    public List<FrontMoment> front(double now, double until, int points) {
+        Checks.require(points >= 2, "a front needs at least 2 moments, got " + points + ".");
+        reweigh();
+        Forecast forecast = forecast(now, coreTrack());
+        List<FrontMoment> moments = new ArrayList<>();
+        for (int i = 0; i < points; i++) {
+            moments.add(forecast.front(until * i / (points - 1)));
+        }
+        return List.copyOf(moments);
+    }
+
+    /** Returns the name of the probe that is taken for the one in the coldest spot; empty without readings that count. */
+    public Optional<String> coreProbe() {
+        return coreTrack().map(ProbeTrack::probe);
     }
 
     /** Returns how many readings of probes that are not in the meat were kept beside. */

@@ -4,7 +4,6 @@ import io.github.saltfront.plan.CookSequence;
 import io.github.saltfront.plan.MeatModel;
 import io.github.saltfront.plan.Plan;
 import io.github.saltfront.plan.Planner;
-import io.github.saltfront.plan.PlanningException;
 import io.github.saltfront.plan.Request;
 import io.github.saltfront.plan.SolidCheck;
 import io.github.saltfront.safety.Placement;
@@ -20,9 +19,9 @@ import java.util.OptionalDouble;
  * @param meat the meat, with the salt it has when the heat starts
  * @param startTemperature its temperature when the heat starts [K]
  * @param wished core temperature to end at by carry-over [K]
- * @param pull reading at which the plan takes it out [K]
+ * @param pull reading at which the plan takes it out of the main heat [K]
  * @param rest rest before serving [s]
- * @param longest time that 95 % of the plan's ensemble do not exceed until it is out [s]
+ * @param longest time from the first heat that 95 % of the plan's ensemble do not exceed until the reading is reached [s]
  * @param correction what layers are corrected by, from the check in three dimensions
  * @param probeError what is known of the thermometer in the meat
  * @param placement what the cook vouches for about the place of the tip
@@ -48,11 +47,9 @@ public record LiveSetup(
      *
      * @param plan the plan
      * @return a setup with a thermometer that was not checked, in a place nobody vouches for
-     * @throws PlanningException if the plan has more than one stage of heat: what comes after the reading decides there as well
      */
     public static LiveSetup of(Plan plan) {
         Request request = plan.request();
-        requireOneHeat(request);
         Plan.CookPlan cook = plan.cooking();
         boolean ahead = plan.salting().treatment().isSoak() || plan.salting().treatment() == Request.Treatment.DRY_SALT;
         return new LiveSetup(
@@ -62,28 +59,15 @@ public record LiveSetup(
                 cook.wished(),
                 cook.pullTemperature(),
                 cook.rest(),
-                cook.timeToPull().high(),
+                request.cook().sequence().before().stream()
+                                .mapToDouble(CookSequence.Step::time)
+                                .sum()
+                        + cook.timeToPull().high(),
                 cook.check().map(SolidCheck::correction).orElse(SolidCheck.Correction.NONE),
                 new UnknownProbeError(),
                 Placement.unknown(),
                 OptionalDouble.empty(),
                 Planner.rule(request).salted());
-    }
-
-    /**
-     * Requires that a request can be followed.
-     *
-     * @param request the request
-     * @throws PlanningException if it has more than one stage of heat: what comes after the reading decides there as well
-     */
-    public static void requireOneHeat(Request request) {
-        CookSequence sequence = request.cook().sequence();
-        if (!sequence.isAlone()) {
-            throw new PlanningException(
-                    sequence.before().isEmpty() ? "after" : "before",
-                    "a cook of several stages cannot be followed yet, only one that goes from one heat to the rest; follow the"
-                            + " clock of the plan, or leave the other stages out of the file.");
-        }
     }
 
     private static MeatModel salted(MeatModel meat, double salt) {

@@ -32,9 +32,9 @@ final class LuckSpace {
 
     /**
      * Spread of the pace, the factor on all times [-]: heat capacity per volume 3 %, and what is left of the shape after the
-     * check in three dimensions 4 %, as standard deviations; estimate.
+     * lag found in three dimensions 2.5 %, as standard deviations; estimate.
      */
-    private static final double PACE_SPREAD = 0.05;
+    private static final double PACE_SPREAD = 0.04;
 
     /** Error of a kitchen thermometer that was not checked, 5th to 95th percentile [K]; estimate, as in a plan. */
     private static final Band PROBE_ERROR = CookStages.PROBE;

@@ -19,8 +19,11 @@ import java.util.Optional;
  * @param verdict how the best unbroken run stands against the rule
  * @param lethality what that run has earned
  * @param running share of the hold earned by the run that still goes on [-]
+ * @param best record of the best unbroken run, on which the verdict stands
+ * @param all record of all readings that count, for limits on the whole of the time
  */
-public record MeasuredHold(MeasuredVerdict verdict, Lethality lethality, double running) {
+public record MeasuredHold(
+        MeasuredVerdict verdict, Lethality lethality, double running, MeasuredRecord best, MeasuredRecord all) {
     static Optional<MeasuredHold> of(List<ProbeTrack.Accepted> readings, LiveSetup setup) {
         if (readings.isEmpty()) {
             return Optional.empty();
@@ -35,7 +38,8 @@ public record MeasuredHold(MeasuredVerdict verdict, Lethality lethality, double 
                 from = i;
             }
         }
-        MeasuredVerdict whole = rule.judge(record(readings, setup));
+        MeasuredRecord all = record(readings, setup);
+        MeasuredVerdict whole = rule.judge(all);
         MeasuredRecord best = runs.get(0);
         double share = -1;
         for (MeasuredRecord run : runs) {
@@ -53,7 +57,11 @@ public record MeasuredHold(MeasuredVerdict verdict, Lethality lethality, double 
         MeasuredRecord last = runs.get(runs.size() - 1);
         double[] running = last.runningShare(rule.holdTable());
         return Optional.of(new MeasuredHold(
-                spoiled ? whole : rule.judge(best), best.lethality(rule.holdTable()), running[running.length - 1]));
+                spoiled ? whole : rule.judge(best),
+                best.lethality(rule.holdTable()),
+                running[running.length - 1],
+                best,
+                all));
     }
 
     private static MeasuredRecord record(List<ProbeTrack.Accepted> readings, LiveSetup setup) {

@@ -48,6 +48,45 @@ final class MemberCurve implements DayEnsemble.DayRecorder {
         }
     }
 
+    /** Sees temperatures at the places of a curve. */
+    interface Sampler {
+        void sample(double time, double[] row);
+    }
+
+    /** Follows one member step by step. */
+    static DayEnsemble.DayRecorder sampler(Sampler sampler) {
+        return new DayEnsemble.DayRecorder() {
+            private boolean begun;
+
+            @Override
+            public void beginStage(String kind) {
+                // one stage
+            }
+
+            @Override
+            public void step(LayerSolver solver, int member, double start, double end) {
+                if (!begun) {
+                    begun = true;
+                    sampler.sample(start, row(solver, member, 0));
+                }
+                sampler.sample(end, row(solver, member, 1));
+            }
+
+            @Override
+            public void endStage(LayerSolver solver, int member, StageQuality quality) {
+                // one stage
+            }
+        };
+    }
+
+    private static double[] row(LayerSolver solver, int member, double theta) {
+        double[] row = new double[Curves.PLACES.length];
+        for (int j = 0; j < row.length; j++) {
+            row[j] = at(solver, member, Curves.PLACES[j], theta);
+        }
+        return row;
+    }
+
     private static double at(LayerSolver solver, int member, double place, double theta) {
         if (place == 0) {
             return solver.coreTemperature(member, theta);
@@ -93,10 +132,28 @@ final class MemberCurve implements DayEnsemble.DayRecorder {
         previousLoss = lossNow;
     }
 
+    /** Time at which the core is at a temperature; the whole of the curve if it never is [s]. */
+    private double timeAt(double core) {
+        double[] row = temperature[0];
+        for (int k = 1; k < points; k++) {
+            if (row[k] >= core) {
+                double share = row[k] > row[k - 1] ? (core - row[k - 1]) / (row[k] - row[k - 1]) : 1;
+                return every * (k - 1 + Math.max(0.01, share));
+            }
+        }
+        return every * (points - 1);
+    }
+
     /** Carries the curve on to its end where the member was stopped before: by its last slope, and kill by its last rate. */
-    void finish() {
+    void finish(SolidLag lag, double reading) {
         for (double[] row : temperature) {
             carryOn(row, next);
+        }
+        double whole = timeAt(reading);
+        for (int j = 0; j < temperature.length; j++) {
+            for (int k = 0; k < points; k++) {
+                temperature[j][k] += lag.at(j, k * every / whole);
+            }
         }
         carryOn(kill, scalarNext);
         carryOn(loss, scalarNext);

@@ -12,9 +12,6 @@ import io.github.saltfront.units.Checks;
  * @see "kennedy2001"
  */
 final class ProbeFilter {
-    /** Standard deviation of the drifting error of the model at the probe [K]; found on simulated cooks (decision 0009). */
-    static final double DISCREPANCY = 0.8;
-
     /** Noise that a bin keeps however many readings it holds [K]; estimate. */
     private static final double BIN_NOISE = 0.2;
 
@@ -55,7 +52,7 @@ final class ProbeFilter {
         this.swarm = swarm;
         this.bin = Checks.requirePositive("length of a bin", bin, "s");
         this.correlation = Checks.requirePositive("correlation time", correlation, "s");
-        stationary = Math.pow(DISCREPANCY * doubt, 2);
+        stationary = Math.pow(swarm.curves().discrepancy() * doubt, 2);
         committedVariance = stationary;
         currentVariance = stationary;
         int n = swarm.count();

@@ -143,7 +143,16 @@ final class PullLevels {
         List<double[]> own = levels.size() < 2
                 ? NOTHING
                 : levels.stream().map(level -> level.at(draw)).toList();
-        return new PullLevels(own, setup, rule, bath);
+        return of(own, setup, rule, bath);
+    }
+
+    /**
+     * Takes levels as they are.
+     *
+     * @param rows for each level, from cold to hot: core temperature, then the quantities, uncorrected
+     */
+    static PullLevels of(List<double[]> rows, LiveSetup setup, SafetyRule rule, boolean bath) {
+        return new PullLevels(rows, setup, rule, bath);
     }
 
     /** A peak is nearly a parabola in time, so that its height above a temperature goes with the square of the stay there. */

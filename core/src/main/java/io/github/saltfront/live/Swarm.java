@@ -58,10 +58,10 @@ final class Swarm {
     }
 
     /** What a swarm is simulated in. */
-    record Scene(LiveSetup setup, Course course, double until, int members, int hands) {
+    record Scene(LiveSetup setup, Course course, SolidLag lag, double until, int members, int hands) {
         Swarm simulate(List<double[]> variates, double[] logRatio, SplittableRandom random, Executor executor) {
             boolean plain = course.isPlain();
-            double center = setup.correction().timeFactor();
+            double center = lag.timeFactor();
             List<Draw> draws = new ArrayList<>();
             double[] paces = new double[members];
             for (int m = 0; m < members; m++) {
@@ -72,7 +72,7 @@ final class Swarm {
                 draws.add(LuckSpace.draw(own));
                 paces[m] = plain ? 1 : LuckSpace.pace(own[LuckSpace.PACE], center);
             }
-            Curves curves = Curves.simulate(setup, course, draws, paces, until, executor);
+            Curves curves = Curves.simulate(setup, course, lag, draws, paces, until, executor);
             return new Swarm(curves, hands, plain, center, variates, logRatio, random);
         }
 

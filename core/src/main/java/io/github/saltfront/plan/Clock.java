@@ -1,6 +1,7 @@
 package io.github.saltfront.plan;
 
 import io.github.saltfront.catalog.Appliance;
+import io.github.saltfront.safety.OfficialLimits;
 import io.github.saltfront.units.QuantityFormat;
 import io.github.saltfront.units.Temperature;
 import java.time.ZonedDateTime;
@@ -12,7 +13,9 @@ import java.util.Locale;
 /** Steps in time: counted back from serving, or forward from now. */
 final class Clock {
     private static final double PREHEAT = 20 * 60;
-    private static final double DRYING = 10 * 60;
+
+    /** Time to take meat out, pat it dry and lay it out [s]; common practice, no source. */
+    static final double DRYING = 10 * 60;
 
     private Clock() {}
 
@@ -20,7 +23,8 @@ final class Clock {
     static double wholeTime(Request request, Plan.SaltPlan salting, double cookTimeHigh, CookStages stages) {
         double cook = Math.ceil(cookTimeHigh / 60) * 60;
         CookSequence sequence = request.cook().sequence();
-        return beforeCook(request, salting) + sequence.timeBefore() + cook + sequence.timeAfter() + stages.rest();
+        double one = beforeCook(request, salting) + sequence.timeBefore() + cook + sequence.timeAfter() + stages.rest();
+        return one + Loads.of(request, cookTimeHigh).delay();
     }
 
     private static double beforeCook(Request request, Plan.SaltPlan salting) {
@@ -42,11 +46,12 @@ final class Clock {
         double cook = Math.ceil(cooking.timeToPull().high() / 60) * 60 + sequence.timeBefore();
         double rest = stages.rest() + sequence.timeAfter();
         double wholeBeforeCook = beforeCook(request, salting);
-        ZonedDateTime start = start(request, wholeBeforeCook + cook + rest);
-        ZonedDateTime cookStart = start.plusSeconds((long) wholeBeforeCook);
+        Loads loads = Loads.of(request, cooking.timeToPull().high());
+        ZonedDateTime start = start(request, wholeBeforeCook + cook + rest + loads.delay());
+        ZonedDateTime cookStart = start.plusSeconds((long) (wholeBeforeCook + loads.delay()));
         List<Plan.Step> steps = saltSteps(salting, cookStart);
         steps.add(preheating(sequence.first(request.cook()), cookStart));
-        steps.add(new Plan.Step(cookStart, Plan.StepKind.COOK, cookWords(request), true));
+        steps.add(new Plan.Step(cookStart, Plan.StepKind.COOK, cookWords(request, cooking), true));
         steps.addAll(stepsBefore(request, cookStart));
         ZonedDateTime earliest = cookStart.plusSeconds(
                 (long) (sequence.timeBefore() + cooking.timeToPull().low()));
@@ -57,8 +62,46 @@ final class Clock {
         String restWords = "By now it should be out, resting " + sequence.rest().words() + ".";
         steps.add(new Plan.Step(resting, Plan.StepKind.REST, restWords, false));
         steps.add(new Plan.Step(cookStart.plusSeconds((long) (cook + rest)), Plan.StepKind.SERVE, "Serve.", true));
-        steps.sort(Comparator.comparing(Plan.Step::time));
-        return List.copyOf(steps);
+        List<Plan.Step> all = loads.count() > 1 ? ofLoads(loads, steps) : steps;
+        all.sort(Comparator.comparing(Plan.Step::time));
+        return List.copyOf(all);
+    }
+
+    /** The steps of the last load, done for every load before it as much earlier as that comes. */
+    private static List<Plan.Step> ofLoads(Loads loads, List<Plan.Step> last) {
+        List<Plan.Step> all = new ArrayList<>();
+        for (int load = 1; load <= loads.count(); load++) {
+            long earlier = (long) loads.before(load);
+            for (Plan.Step step : last) {
+                boolean happens = switch (step.kind()) {
+                    case PREHEAT -> load == 1;
+                    case SERVE -> load == loads.count();
+                    default -> true;
+                };
+                if (happens) {
+                    all.add(new Plan.Step(
+                            step.time().minusSeconds(earlier),
+                            step.kind(),
+                            ofLoad(load, loads.count(), step),
+                            step.active()));
+                }
+            }
+        }
+        return all;
+    }
+
+    private static String ofLoad(int load, int count, Plan.Step step) {
+        if (step.kind() == Plan.StepKind.PREHEAT || step.kind() == Plan.StepKind.SERVE) {
+            return step.words();
+        }
+        String name = "Load " + load + " of " + count + ": ";
+        return step.kind() == Plan.StepKind.REST && load < count
+                ? String.format(
+                        Locale.ROOT,
+                        "%sby now it should be out. Keep it at %.0f °C or above till it is served.",
+                        name,
+                        Temperature.toCelsius(OfficialLimits.serving().hotHolding()))
+                : name + step.words();
     }
 
     /** When to begin: so that it is ready when it is to be served, or now. */
@@ -104,8 +147,11 @@ final class Clock {
                 true);
     }
 
-    private static String cookWords(Request request) {
+    private static String cookWords(Request request, Plan.CookPlan cooking) {
         List<CookSequence.Step> before = request.cook().sequence().before();
+        if (!request.equipment().thermometer() && before.isEmpty()) {
+            return "Start cooking, and set a timer for " + QuantityFormat.time(minutesUp(cooking)) + ".";
+        }
         return before.isEmpty()
                 ? "Start cooking, thermometer in the thickest part."
                 : "Start cooking: " + stepWords(before.get(0));
@@ -113,6 +159,10 @@ final class Clock {
 
     private static String watchWords(Request request, Plan.CookPlan cooking, CookStages stages) {
         String then = request.cook().sequence().after().isEmpty() ? "take it out" : "go on to what comes next";
+        if (!request.equipment().thermometer()) {
+            return "The time is up: " + then
+                    + ". Not before, whatever it looks like: color and clear juice show nothing.";
+        }
         return stages.isBath()
                 ? "From now on it may be done."
                 : String.format(
@@ -120,6 +170,10 @@ final class Clock {
                         "From now on it may show %.1f °C: watch it, and %s then.",
                         Temperature.toCelsius(cooking.pullTemperature()),
                         then);
+    }
+
+    private static double minutesUp(Plan.CookPlan cooking) {
+        return 60 * Math.ceil(cooking.timeToPull().high() / 60);
     }
 
     /** What comes before the stage that the thermometer ends, and that stage itself. */

@@ -11,6 +11,7 @@ import io.github.saltfront.transport.Stage;
 import io.github.saltfront.transport.StopRule;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** The stages from the refrigerator to the plate: heat until the thermometer shows the pull temperature, then rest. */
 public final class CookStages {
@@ -38,11 +39,13 @@ public final class CookStages {
     private static final double DENSITY = 1055;
 
     private final Request request;
+    private final SafetyRule rule;
     private final double pressure;
     private final boolean skin;
     private final CookingMedium medium;
     private final CookingMedium restMedium;
     private final double rest;
+    private final OptionalDouble heatTime;
 
     /**
      * Lays out the stages.
@@ -51,7 +54,13 @@ public final class CookStages {
      * @param rule what is required, for the rest that belongs to the consumer minimum
      */
     public CookStages(Request request, SafetyRule rule) {
+        this(request, rule, OptionalDouble.empty());
+    }
+
+    private CookStages(Request request, SafetyRule rule, OptionalDouble heatTime) {
         this.request = request;
+        this.rule = rule;
+        this.heatTime = heatTime;
         pressure = StandardAtmosphere.pressure(request.cook().altitude());
         skin = request.food().meat().hasSkin();
         medium = mediumAt(request.cook().setting());
@@ -61,6 +70,11 @@ public final class CookStages {
         rest = Math.max(
                 resting.time().orElse(restByMass(request.food().pieceMass())),
                 rule.consumerMinimum().rest());
+    }
+
+    /** The same stages where a time [s] and no thermometer ends the heat. */
+    CookStages timed(double time) {
+        return new CookStages(request, rule, OptionalDouble.of(time));
     }
 
     /** Usual rest: small pieces 5 min, roasts 15 min, birds 20 min (USDA-SR28 study notes, common practice). */
@@ -74,7 +88,7 @@ public final class CookStages {
     private CookingMedium medium(Appliance appliance, double setting, double turnInterval, double warmUp) {
         Shape shape = request.food().shape();
         boolean round = !(shape instanceof Shape.Slab || shape instanceof Shape.Box);
-        double volume = request.food().mass() / DENSITY;
+        double volume = request.piecesAtOnce() * request.food().pieceMass() / DENSITY;
         return new CookingMedium(
                 appliance,
                 setting,
@@ -127,10 +141,16 @@ public final class CookStages {
         return rest;
     }
 
-    /** Returns whether the medium is held so near the wished core that time, not temperature, ends the cook. */
+    /**
+     * Returns whether the medium is held so near the wished core that a hold, not a reading, ends the cook; never where no hold
+     * counts.
+     */
     public boolean isBath() {
-        return request.cook().appliance().medium() == Appliance.Medium.LIQUID
-                && request.cook().appliance().id().equals("water-bath");
+        return rule.allowsHold() && isBath(request.cook().appliance());
+    }
+
+    static boolean isBath(Appliance appliance) {
+        return appliance.medium() == Appliance.Medium.LIQUID && appliance.id().equals("water-bath");
     }
 
     /** Heating until the thermometer, with its error, shows the pull temperature [K]. */
@@ -140,6 +160,9 @@ public final class CookStages {
 
     /** Heating with salt on the surface. */
     DayEnsemble.StageFor heat(double pullTemperature, SaltExchange salt) {
+        if (heatTime.isPresent()) {
+            return draw -> new Stage(HEAT, medium.faces(draw, false), salt, heatTime.getAsDouble(), StopRule.NEVER);
+        }
         return draw -> {
             double error = draw.linear(Uncertainty.PROBE, PROBE);
             StopRule stop = isBath()

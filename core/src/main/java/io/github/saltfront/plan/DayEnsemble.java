@@ -34,7 +34,7 @@ public final class DayEnsemble {
     private static final int BLOCK = 25;
 
     /** Fewest members of a block: small ensembles are shared out as well, at any number of processors in the same way. */
-    private static final int LEAST_BLOCK = 10;
+    private static final int LEAST_BLOCK = 8;
 
     /**
      * Layers of the grid. Against 80 layers no figure of the three plans of the README moves by more than 2.5 %, most by less than
@@ -211,7 +211,9 @@ public final class DayEnsemble {
     public void run(DayFor days, List<? extends DayRecorder> recorders, Executor executor) {
         List<Integer> order = bySlowness();
         List<CompletableFuture<Void>> blocks = new ArrayList<>();
-        int length = Math.min(BLOCK, Math.max(LEAST_BLOCK, (order.size() + 3) / 4));
+        int most = Math.min(BLOCK, Math.max(LEAST_BLOCK, (order.size() + 3) / 4));
+        int count = (order.size() + most - 1) / most;
+        int length = (order.size() + count - 1) / count;
         for (int first = 0; first < order.size(); first += length) {
             List<Integer> part = order.subList(first, Math.min(first + length, order.size()));
             blocks.add(CompletableFuture.runAsync(() -> runBlock(part, days, recorders), executor));

@@ -8,6 +8,7 @@ public final class Effort {
     private static final double MIXING_A_BATH = 10;
     private static final double PER_PIECE = 0.5;
     private static final Map<Plan.StepKind, Double> MINUTES = new EnumMap<>(Map.of(
+            Plan.StepKind.THAW, 2.0,
             Plan.StepKind.SALT, 4.0,
             Plan.StepKind.PAT_DRY, 3.0,
             Plan.StepKind.SALT_OUTSIDE, 2.0,
@@ -42,7 +43,7 @@ public final class Effort {
         double next = minutes(Plan.StepKind.NEXT, salting.treatment(), pieces);
         double sum = next * (sequence.before().size() + sequence.after().size());
         for (Plan.StepKind kind : Plan.StepKind.values()) {
-            if (kind == Plan.StepKind.NEXT) {
+            if (kind == Plan.StepKind.NEXT || kind == Plan.StepKind.THAW) {
                 continue;
             }
             boolean ahead = kind == Plan.StepKind.SALT || kind == Plan.StepKind.PAT_DRY;

@@ -31,6 +31,11 @@ public final class Fronts {
     private static final double LEAST_INTERVAL = 2;
     private static final double SIMULATED_SAMPLES = 4000;
 
+    private static final Resolution FULL = new Resolution(LAYERS, 0.02, SIMULATED_SAMPLES, SAMPLES);
+
+    /** As fine as a picture of some 400 points shows. */
+    static final Resolution ROUGH = new Resolution(20, 0.1, 1500, 60);
+
     private final Plan plan;
     private final History history;
     private final List<Span> spans;
@@ -39,6 +44,19 @@ public final class Fronts {
 
     /** Factor on the time in the stage that the thermometer ends, so that it is the plan's [-]. */
     private final double timeFactor;
+
+    /** Time by which the heat starts later than on the clock of the plan [s]. */
+    private final double delay;
+
+    /**
+     * How finely the day is computed and kept.
+     *
+     * @param layers layers of the grid
+     * @param tolerance tolerance of a step [K]
+     * @param simulated samples of the day, at most
+     * @param kept samples kept of a stage, at most
+     */
+    record Resolution(int layers, double tolerance, double simulated, int kept) {}
 
     /**
      * A stage of the day.
@@ -50,13 +68,18 @@ public final class Fronts {
      */
     public record Span(String kind, double start, double end, ZonedDateTime clock) {}
 
-    private Fronts(Plan plan, History history) {
+    private Fronts(Plan plan, History history, double timeFactor, double delay, int samples) {
         this.plan = plan;
         this.history = history;
-        correction = plan.cooking().check().map(SolidCheck::correction).orElse(SolidCheck.Correction.NONE);
-        timeFactor = isTwoFaced() ? plan.cooking().timeToPull().median() / heatTime(history) : correction.timeFactor();
-        kept = thinned(history);
+        this.timeFactor = timeFactor;
+        this.delay = delay;
+        correction = correction(plan);
+        kept = thinned(history, samples);
         spans = placed();
+    }
+
+    private static SolidCheck.Correction correction(Plan plan) {
+        return plan.cooking().check().map(SolidCheck::correction).orElse(SolidCheck.Correction.NONE);
     }
 
     /**
@@ -66,32 +89,53 @@ public final class Fronts {
      * @return its fronts
      */
     public static Fronts of(Plan plan) {
+        return of(plan, FULL);
+    }
+
+    /**
+     * Carries the median piece of a plan through its day, just finely enough to be looked at while a slider moves.
+     *
+     * @param plan the plan
+     * @return its fronts
+     */
+    public static Fronts glance(Plan plan) {
+        return of(plan, ROUGH);
+    }
+
+    private static Fronts of(Plan plan, Resolution resolution) {
         Request request = plan.request();
+        CookStages cook = new CookStages(request, plan.cooking().verdict().rule());
+        double pull = plan.cooking().pullTemperature();
+        double whole = plan.salting().time()
+                + plan.cooking().timeToPull().median()
+                + plan.cooking().rest();
+        History history = run(plan, SaltStages.wholeDay(request, plan.salting(), cook, pull), whole, resolution);
+        double factor = isTwoFaced(plan, history)
+                ? plan.cooking().timeToPull().median() / heatTime(history)
+                : correction(plan).timeFactor();
+        return new Fronts(plan, history, factor, 0, resolution.kept());
+    }
+
+    /** The same piece in the stages of another day; times of the heat are stretched as in this one. */
+    Fronts in(List<DayEnsemble.StageFor> stages, double whole, double startsLater, Resolution resolution) {
+        return new Fronts(plan, run(plan, stages, whole, resolution), timeFactor, startsLater, resolution.kept());
+    }
+
+    private static History run(Plan plan, List<DayEnsemble.StageFor> stages, double whole, Resolution resolution) {
+        Request.Food food = plan.request().food();
         SafetyRule rule = plan.cooking().verdict().rule();
         SolverSettings settings = SolverSettings.DEFAULT
-                .withTolerances(0.02, 5e-5)
+                .withTolerances(resolution.tolerance(), 5e-5)
                 .withKinetics(rule.holdTable()::rate, new KajitaniJuice());
-        CookStages cook = new CookStages(request, rule);
-        List<Stage> stages =
-                SaltStages.wholeDay(
-                                request, plan.salting(), cook, plan.cooking().pullTemperature())
-                        .stream()
-                        .map(stage -> stage.stage(Draw.MEDIAN))
-                        .toList();
+        List<Stage> day = stages.stream().map(stage -> stage.stage(Draw.MEDIAN)).toList();
         Member median = new DayEnsemble(
-                        request.food().meat(),
-                        request.food().shape(),
-                        request.food().startTemperature(),
-                        List.of(Draw.MEDIAN),
-                        settings)
+                        food.meat(), food.shape(), food.startTemperature(), List.of(Draw.MEDIAN), settings)
                 .member(Draw.MEDIAN, false);
-        Piece piece = new Piece(
-                request.food().shape(), median.start(), median.heat(), median.salt(), false, median.juiceFactor());
+        Piece piece =
+                new Piece(food.shape(), median.start(), median.heat(), median.salt(), false, median.juiceFactor());
         double heat = plan.cooking().timeToPull().median();
-        double whole = plan.salting().time() + heat + plan.cooking().rest();
-        double every = Math.max(LEAST_INTERVAL, Math.max(heat / SAMPLES / 2, whole / SIMULATED_SAMPLES));
-        History history = Simulation.run(piece, stages, settings, new SimulationOutput(every, true, LAYERS));
-        return new Fronts(plan, history);
+        double every = Math.max(LEAST_INTERVAL, Math.max(heat / resolution.kept() / 2, whole / resolution.simulated()));
+        return Simulation.run(piece, day, settings, new SimulationOutput(every, true, resolution.layers()));
     }
 
     private static double heatTime(History history) {
@@ -101,14 +145,14 @@ public final class Fronts {
                 .sum();
     }
 
-    private static int[] thinned(History history) {
+    private static int[] thinned(History history, int samples) {
         List<Integer> indices = new ArrayList<>();
         double[] times = history.series(Series.TIME);
         double next = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < times.length; i++) {
             double time = times[i];
             StageRecord stage = stageAt(history, time);
-            double every = (stage.end() - stage.start()) / SAMPLES;
+            double every = (stage.end() - stage.start()) / samples;
             boolean ends = i == times.length - 1 || stageAt(history, times[i + 1]) != stage;
             if (time >= next || ends) {
                 indices.add(i);
@@ -129,7 +173,7 @@ public final class Fronts {
 
     private List<Span> placed() {
         List<Span> result = new ArrayList<>();
-        ZonedDateTime cookStart = clockOf(Plan.StepKind.COOK);
+        ZonedDateTime cookStart = clockOf(Plan.StepKind.COOK).plusSeconds(Math.round(delay));
         double heatStart = 0;
         boolean first = true;
         for (StageRecord stage : history.stages()) {
@@ -203,8 +247,34 @@ public final class Fronts {
 
     /** Tells whether the two faces meet different media, so that depth runs from face to face. */
     public boolean isTwoFaced() {
+        return isTwoFaced(plan, history);
+    }
+
+    private static boolean isTwoFaced(Plan plan, History history) {
         double[] depths = history.depths();
         return depths[depths.length - 1] > 1.01 * plan.request().food().shape().halfThickness();
+    }
+
+    /** Core temperature at the end of the last stage of a kind [K]. */
+    double coreAtEndOf(String kind) {
+        double end = history.stages().stream()
+                .filter(stage -> stage.kind().equals(kind))
+                .mapToDouble(StageRecord::end)
+                .max()
+                .orElseThrow(() -> new IllegalArgumentException("there is no stage \"" + kind + "\" in this day."));
+        int after = 1;
+        while (after < history.size() - 1 && history.value(Series.TIME, after) < end) {
+            after++;
+        }
+        double from = history.value(Series.TIME, after - 1);
+        double share = (end - from) / (history.value(Series.TIME, after) - from);
+        double first = history.value(Series.CORE_TEMPERATURE, after - 1);
+        return first + share * (history.value(Series.CORE_TEMPERATURE, after) - first);
+    }
+
+    /** Returns the factor from times of the layers to those of the plan, in the stage that the thermometer ends [-]. */
+    double timeFactor() {
+        return timeFactor;
     }
 
     /**

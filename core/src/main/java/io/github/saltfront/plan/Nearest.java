@@ -18,6 +18,8 @@ import java.util.concurrent.Executor;
  * @param plan its plan
  */
 public record Nearest(String words, Request request, Plan plan) {
+    /** Tried after the time at which it would be ready if one began now [min]. */
+    private static final List<Integer> MORE_MINUTES = List.of(1, 15, 60);
 
     /**
      * Looks for what can be done instead.
@@ -30,18 +32,7 @@ public record Nearest(String words, Request request, Plan plan) {
     public static List<Nearest> of(Request request, Executor executor, long seed) {
         List<Nearest> offers = new ArrayList<>();
         if (request.timing().serve().isPresent()) {
-            plan(later(request, Optional.empty()), executor, seed).ifPresent(plan -> {
-                List<Plan.Step> clock = plan.clock();
-                ZonedDateTime ready = clock.get(clock.size() - 1)
-                        .time()
-                        .plusMinutes(1)
-                        .withSecond(0)
-                        .withNano(0);
-                offers.add(new Nearest(
-                        "Serve at " + ready.toLocalDateTime() + " or later.",
-                        later(request, Optional.of(ready)),
-                        plan));
-            });
+            later(request, executor, seed).ifPresent(offers::add);
         }
         if (request.salting().treatment() != Request.Treatment.SURFACE_SALT) {
             Request salted = Way.with(
@@ -54,7 +45,7 @@ public record Nearest(String words, Request request, Plan plan) {
             offer(
                     offers,
                     "Set the appliance to " + QuantityFormat.temperature(hottest, KitchenUnits.METRIC) + ".",
-                    Way.with(request, new Way.Heat(hottest, OptionalDouble.empty())),
+                    Way.with(request, new Way.Heat(request.cook().appliance(), hottest, OptionalDouble.empty())),
                     executor,
                     seed);
         }
@@ -65,12 +56,37 @@ public record Nearest(String words, Request request, Plan plan) {
                         offers,
                         "Aim at a core of " + QuantityFormat.temperature(usual, KitchenUnits.METRIC)
                                 + ", which is usual for this cut.",
-                        Way.with(request, new Way.Heat(request.cook().setting(), OptionalDouble.of(usual))),
+                        Way.with(
+                                request,
+                                new Way.Heat(
+                                        request.cook().appliance(),
+                                        request.cook().setting(),
+                                        OptionalDouble.of(usual))),
                         executor,
                         seed);
             }
         });
         return List.copyOf(offers);
+    }
+
+    /** As soon as it can be is planned first, and then that time itself, in case the clock needs a little more. */
+    private static Optional<Nearest> later(Request request, Executor executor, long seed) {
+        Optional<Plan> soonest = plan(later(request, Optional.empty()), executor, seed);
+        for (int minutes : soonest.isPresent() ? MORE_MINUTES : List.<Integer>of()) {
+            List<Plan.Step> clock = soonest.get().clock();
+            ZonedDateTime ready = clock.get(clock.size() - 1)
+                    .time()
+                    .plusMinutes(minutes)
+                    .withSecond(0)
+                    .withNano(0);
+            Request served = later(request, Optional.of(ready));
+            Optional<Plan> plan = plan(served, executor, seed);
+            if (plan.isPresent()) {
+                return Optional.of(
+                        new Nearest("Serve at " + ready.toLocalDateTime() + " or later.", served, plan.get()));
+            }
+        }
+        return Optional.empty();
     }
 
     private static void offer(List<Nearest> offers, String words, Request request, Executor executor, long seed) {
@@ -87,33 +103,19 @@ public record Nearest(String words, Request request, Plan plan) {
     }
 
     private static Request later(Request request, Optional<ZonedDateTime> serve) {
-        return new Request(
-                request.food(),
-                request.salting(),
-                request.cook(),
-                request.taste(),
-                new Request.Timing(request.timing().now(), serve),
-                request.guests(),
-                request.assumptions());
+        return request.at(new Request.Timing(request.timing().now(), serve));
     }
 
     /** Without a time and a strength that only salting ahead has a use for. */
     private static Request untimed(Request request) {
         Request.Salting old = request.salting();
-        return new Request(
-                request.food(),
-                new Request.Salting(
-                        old.treatment(),
-                        old.salt(),
-                        OptionalDouble.empty(),
-                        OptionalDouble.empty(),
-                        old.liquor(),
-                        old.refrigerator(),
-                        old.label()),
-                request.cook(),
-                request.taste(),
-                request.timing(),
-                request.guests(),
-                request.assumptions());
+        return request.salted(new Request.Salting(
+                old.treatment(),
+                old.salt(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                old.liquor(),
+                old.refrigerator(),
+                old.label()));
     }
 }

@@ -5,6 +5,7 @@ package io.github.saltfront.plan;
  * the same luck, and no promise.
  *
  * @param weightLeft weight served per raw weight [kg/kg]
+ * @param tenderness share of muscle protein still soft, or of collagen dissolved in cuts rich in it; 0 where nothing is known [-]
  * @param evenness salt of the middle per mean salt when served, at most 1 [-]
  * @param outside temperature of the surface when it comes out of the heat [K]
  * @param work minutes of work [min]
@@ -15,6 +16,7 @@ package io.github.saltfront.plan;
  */
 public record Outcome(
         double weightLeft,
+        double tenderness,
         double evenness,
         double outside,
         double work,
@@ -32,6 +34,7 @@ public record Outcome(
     public double value(Wish wish) {
         return switch (wish) {
             case JUICE -> weightLeft;
+            case TENDER -> tenderness;
             case EVEN_SALT -> evenness;
             case CRISP_SKIN -> outside;
             case LITTLE_WORK -> work;

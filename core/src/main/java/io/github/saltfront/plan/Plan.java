@@ -5,6 +5,7 @@ import io.github.saltfront.safety.Caution;
 import io.github.saltfront.safety.PredictedVerdict;
 import io.github.saltfront.units.Checks;
 import java.time.ZonedDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -12,7 +13,8 @@ import java.util.Optional;
  * A plan for one request. Predictions are 90 % intervals of the ensemble; temperatures in K, times in s, masses in kg, salt per
  * wet mass in kg/kg.
  *
- * @param request the request it answers
+ * @param request the request it answers; of frozen meat, as it stands when it is thawed
+ * @param thawing how it is thawed before, if it is frozen
  * @param salting what to do with salt
  * @param cooking how to cook and when to stop
  * @param result what to expect on the plate
@@ -24,6 +26,7 @@ import java.util.Optional;
  */
 public record Plan(
         Request request,
+        Optional<Thawing> thawing,
         SaltPlan salting,
         CookPlan cooking,
         Result result,
@@ -37,6 +40,35 @@ public record Plan(
         clock = List.copyOf(clock);
         cautions = List.copyOf(cautions);
         sensitivities = List.copyOf(sensitivities);
+    }
+
+    /** Returns whether a hold in a bath, and neither a reading nor a given time, ends the heat. */
+    public boolean endsByHold() {
+        return cooking.verdict().rule().allowsHold()
+                && CookStages.isBath(request.cook().appliance());
+    }
+
+    /** The same plan, whose treatment was chosen for another reason than a wish for it. */
+    Plan saltedBecause(Reason reason) {
+        List<Reason> reasons = new ArrayList<>(salting.reasons());
+        reasons.removeIf(old -> old.equals(SaltAdvice.ASKED_FOR));
+        reasons.add(0, reason);
+        return new Plan(
+                request,
+                thawing,
+                salting.because(reasons),
+                cooking,
+                result,
+                clock,
+                cautions,
+                sensitivities,
+                members,
+                seed);
+    }
+
+    Plan thawedFirst(Thawing first, List<Step> longer) {
+        return new Plan(
+                request, Optional.of(first), salting, cooking, result, longer, cautions, sensitivities, members, seed);
     }
 
     /**
@@ -71,6 +103,10 @@ public record Plan(
         public SaltPlan {
             reasons = List.copyOf(reasons);
             cautions = List.copyOf(cautions);
+        }
+
+        SaltPlan because(List<Reason> others) {
+            return new SaltPlan(treatment, others, target, salt, soaking, time, window, after, even, finish, cautions);
         }
 
         /** Returns the water of the bath for all pieces [kg]; zero without a bath. */
@@ -140,12 +176,15 @@ public record Plan(
      *
      * @param pullTemperature reading at which to take it out [K]
      * @param wished core temperature that was wished for or is usual [K]
+     * @param byWish reading that the wish alone would ask for [K]; below the other where safety sets it
+     * @param loads loads that go into the heat one after the other
      * @param reasons why this temperature
      * @param timeToPull time in the appliance [s]
      * @param peak highest core temperature after it is out [K]
      * @param timeToPeak time from taking it out to the peak [s]
      * @param timeNearTarget time the core stays within 1 K of the target or above after it is out [s]
      * @param rest rest [s]
+     * @param served temperature of the middle at the end of the rest [K]
      * @param holdShare share of the required hold at the worst place, with the allowance for salt if it is salted [-]
      * @param holdAtTarget required hold at the peak's median [s], if the table has one
      * @param warmth times in which bacteria grow, against the official limits
@@ -155,12 +194,15 @@ public record Plan(
     public record CookPlan(
             double pullTemperature,
             double wished,
+            double byWish,
+            Loads loads,
             List<String> reasons,
             Interval timeToPull,
             Interval peak,
             Interval timeToPeak,
             Interval timeNearTarget,
             double rest,
+            Interval served,
             Interval holdShare,
             Optional<Double> holdAtTarget,
             WarmTimes warmth,
@@ -169,6 +211,11 @@ public record Plan(
         /** Copies the list. */
         public CookPlan {
             reasons = List.copyOf(reasons);
+        }
+
+        /** Returns whether safety, not the wish, sets the reading. */
+        public boolean isRaised() {
+            return pullTemperature > byWish + 0.25;
         }
     }
 
@@ -200,6 +247,8 @@ public record Plan(
 
     /** What a step of the clock is about. */
     public enum StepKind {
+        /** Frozen meat goes into the refrigerator. */
+        THAW,
         /** Salting starts: into the bath, or salt on the meat. */
         SALT,
         /** Salting ends: out of the bath, pat dry. */

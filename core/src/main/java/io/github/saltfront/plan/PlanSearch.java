@@ -88,17 +88,24 @@ public final class PlanSearch {
      * @param alternatives ways that differ in kind, best first
      * @param tried number of ways tried
      * @param dropped how many were dropped, and why
+     * @param levers what would change the plan
      */
     public record Found(
             Plan plan,
             Optional<Outcome> compared,
             List<Alternative> alternatives,
             int tried,
-            Map<Dropped, Integer> dropped) {
-        /** Copies the list and the map. */
+            Map<Dropped, Integer> dropped,
+            List<Lever> levers) {
+        /** Copies the lists and the map. */
         public Found {
+            levers = List.copyOf(levers);
             alternatives = List.copyOf(alternatives);
             dropped = Map.copyOf(dropped);
+        }
+
+        private Found of(Plan other) {
+            return new Found(other, compared, alternatives, tried, dropped, levers);
         }
 
         /**
@@ -127,7 +134,10 @@ public final class PlanSearch {
      * @throws PlanningException if the request cannot be met
      */
     public static Found find(Request request, Executor executor, long seed) {
-        return new PlanSearch(request, executor, seed).find();
+        Optional<Thawing> thawing = Thawing.of(request, executor, seed);
+        Request thawed = thawing.map(first -> first.thawed(request)).orElse(request);
+        Found found = new PlanSearch(thawed, executor, seed).find();
+        return thawing.map(first -> found.of(first.before(found.plan()))).orElse(found);
     }
 
     /**
@@ -140,12 +150,11 @@ public final class PlanSearch {
      * @throws PlanningException if the request cannot be met
      */
     public static Found planOnly(Request request, Executor executor, long seed) {
-        PlanSearch search = new PlanSearch(request, executor, seed);
         if (!request.taste().wishes().isEmpty()) {
-            return search.find();
+            return find(request, executor, seed);
         }
         Plan plan = Planner.plan(request, executor, seed);
-        return new Found(plan, Optional.empty(), List.of(), 0, Map.of());
+        return new Found(plan, Optional.empty(), List.of(), 0, Map.of(), Lever.ofTime(plan));
     }
 
     /**
@@ -158,7 +167,7 @@ public final class PlanSearch {
      */
     public static List<Candidate> screen(Request request, Executor executor, long seed) {
         PlanSearch search = new PlanSearch(request, executor, seed);
-        return search.candidates(new EnumMap<>(Dropped.class)).stream()
+        return search.candidates(new EnumMap<>(Dropped.class), new Screening(request, seed)).stream()
                 .map(screened -> new Candidate(screened.way(), screened.outcome()))
                 .toList();
     }
@@ -168,17 +177,25 @@ public final class PlanSearch {
             return around(Planner.plan(request, executor, seed));
         }
         Map<Dropped, Integer> dropped = new EnumMap<>(Dropped.class);
-        List<Screening.Screened> candidates = candidates(dropped);
+        List<Screening.Screened> candidates = candidates(dropped, new Screening(request, seed));
         Optional<PlanningException> last = Optional.empty();
         for (Screening.Screened candidate : candidates) {
             try {
-                Plan plan = Planner.plan(candidate.way().applyTo(request), executor, seed);
+                Plan plan = Planner.plan(candidate.way().applyTo(request), executor, seed)
+                        .saltedBecause(reason(candidates.size()));
                 return found(plan, candidate.outcome(), candidates, dropped);
             } catch (PlanningException e) {
                 last = Optional.of(e);
             }
         }
         throw last.orElseGet(() -> nothingLeft(dropped));
+    }
+
+    private Plan.Reason reason(int count) {
+        String wishes = request.taste().wishes().stream().map(Wish::key).collect(Collectors.joining(", then "));
+        return new Plan.Reason(
+                "Of " + count + " ways that can be done this one serves your wishes best: " + wishes + ".",
+                SaltAdvice.MODEL);
     }
 
     private static PlanningException nothingLeft(Map<Dropped, Integer> dropped) {
@@ -193,7 +210,7 @@ public final class PlanSearch {
 
     private Found around(Plan plan) {
         Map<Dropped, Integer> dropped = new EnumMap<>(Dropped.class);
-        List<Screening.Screened> candidates = candidates(dropped);
+        List<Screening.Screened> candidates = candidates(dropped, new Screening(request, seed, Optional.of(plan)));
         return found(plan, outcome(plan), candidates, dropped);
     }
 
@@ -206,12 +223,13 @@ public final class PlanSearch {
             Plan plan, Outcome outcome, List<Screening.Screened> candidates, Map<Dropped, Integer> dropped) {
         int tried = candidates.size()
                 + dropped.values().stream().mapToInt(Integer::intValue).sum();
-        return new Found(plan, Optional.of(outcome), alternatives(plan, outcome, candidates), tried, dropped);
+        List<Lever> levers = new ArrayList<>(Lever.ofTime(plan));
+        levers.addAll(Lever.ofReading(plan, outcome, seed));
+        return new Found(plan, Optional.of(outcome), alternatives(plan, outcome, candidates), tried, dropped, levers);
     }
 
     /** Tries salting and heat once each, and then what can be done of both together; best first. */
-    private List<Screening.Screened> candidates(Map<Dropped, Integer> dropped) {
-        Screening screening = new Screening(request, seed);
+    private List<Screening.Screened> candidates(Map<Dropped, Integer> dropped, Screening screening) {
         Map<Way.Heat, CompletableFuture<Screening.Tried<PullSearch.Found>>> heats = new LinkedHashMap<>();
         for (Way.Heat heat : Way.heats(request)) {
             heats.put(heat, run(() -> screening.heat(heat)));
@@ -272,6 +290,9 @@ public final class PlanSearch {
     private static String kind(Way way, Plan plan) {
         if (way.treatment() != plan.salting().treatment()) {
             return way.treatment().name();
+        }
+        if (!way.appliance().id().equals(plan.request().cook().appliance().id())) {
+            return way.appliance().id();
         }
         boolean sameSetting = Math.abs(way.setting() - plan.request().cook().setting()) < 1;
         return sameSetting ? "same heat" : "other heat";

@@ -12,14 +12,18 @@ import io.github.saltfront.safety.PredictedKill;
 import io.github.saltfront.safety.SafetyRule;
 import io.github.saltfront.safety.TemperatureHistory;
 import io.github.saltfront.transport.SolverSettings;
+import io.github.saltfront.units.QuantityFormat;
 import io.github.saltfront.units.Temperature;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.Executor;
 
 /**
@@ -29,19 +33,7 @@ import java.util.concurrent.Executor;
  */
 public final class Planner {
     /** Members of the ensemble that plans are read off. */
-    public static final int MEMBERS = 200;
-
-    /** Members of the smaller ensemble that searches. */
-    static final int SEARCH_MEMBERS = 20;
-
-    /**
-     * Layers of the ensemble that searches for a reading: few members can afford more of them than {@link DayEnsemble#LAYERS}. A
-     * piece that dries for a day ends 0.13 K off with 32 layers, and 0.01 K with 40, against 80.
-     */
-    private static final int SEARCH_LAYERS = 40;
-
-    /** Tolerance of the search for a reading [K]; the whole ensemble then judges it at a finer one. */
-    private static final double SEARCH_TOLERANCE = 0.2;
+    public static final int MEMBERS = Fineness.WHOLE.members();
 
     /** Share of the ensemble that must meet the official requirement [-]. */
     public static final double SAFE_SHARE = 0.95;
@@ -51,6 +43,11 @@ public final class Planner {
 
     private static final double HOTTEST_PULL = 95;
 
+    /** By what a time is lengthened that is too short for some piece [-], and how often. */
+    private static final double LONGER = 1.1;
+
+    private static final int MOST_LONGER = 12;
+
     /** Juice per raw mass below which its salt is not told [kg/kg]: a few drops. */
     private static final double LEAST_JUICE = 0.005;
 
@@ -59,13 +56,22 @@ public final class Planner {
     private final SafetyRule rule;
     private final Executor executor;
     private final long seed;
+    private final Fineness fineness;
+    private final Optional<Plan> before;
+    private final Map<Double, Optional<SolidCheck>> checks = new ConcurrentHashMap<>();
 
     private Planner(Request request, Executor executor, long seed) {
+        this(request, executor, seed, Fineness.WHOLE, Optional.empty());
+    }
+
+    private Planner(Request request, Executor executor, long seed, Fineness fineness, Optional<Plan> before) {
         this.request = request;
         this.executor = executor;
         this.seed = seed;
+        this.fineness = fineness;
+        this.before = before;
         rule = rule(request);
-        settings = settings(rule);
+        settings = settings(rule).withTolerances(fineness.tolerance(), 1e-4);
     }
 
     /**
@@ -78,7 +84,7 @@ public final class Planner {
         return new SafetyRule(
                 request.food().meat().safety(),
                 OptionalDouble.of(request.food().meat().composition().fat()),
-                request.guests().vulnerable(),
+                request.guests().vulnerable() || !request.equipment().thermometer(),
                 request.guests().kitchen(),
                 isSalted(request));
     }
@@ -104,7 +110,29 @@ public final class Planner {
      * @throws PlanningException if the request cannot be met
      */
     public static Plan plan(Request request, Executor executor, long seed) {
-        return new Planner(request, executor, seed).plan();
+        Optional<Thawing> thawing = Thawing.of(request, executor, seed);
+        Request thawed = thawing.map(first -> first.thawed(request)).orElse(request);
+        Plan plan = new Planner(thawed, executor, seed).plan();
+        return thawing.map(first -> first.before(plan)).orElse(plan);
+    }
+
+    /**
+     * Looks roughly what a changed request would come to, fast enough for a slider: few members in few layers, the search starts
+     * from the plan before, and its check in three dimensions is kept. For looking only: {@link #plan} decides.
+     *
+     * @param request the changed request
+     * @param before the plan of the request before the change
+     * @param executor where to run parts of the ensemble; has no effect on the numbers
+     * @param seed seed of the ensemble
+     * @return a rough plan, which tells how few members it has
+     * @throws PlanningException if the request cannot be met
+     */
+    public static Plan glance(Request request, Plan before, Executor executor, long seed) {
+        // how long it thaws does not hang on anything that a slider moves but the thickness, and is told in whole hours
+        Optional<Thawing> thawing = before.thawing().filter(same -> Thawing.isFrozen(request));
+        Request thawed = thawing.map(first -> first.thawed(request)).orElse(request);
+        Plan plan = new Planner(thawed, executor, seed, Fineness.GLANCE, Optional.of(before)).plan();
+        return thawing.map(first -> first.before(plan)).orElse(plan);
     }
 
     /**
@@ -121,27 +149,42 @@ public final class Planner {
         double cookAndRest = 0;
         if (request.timing().serve().isPresent()) {
             CookStages stages = new CookStages(request, planner.rule);
-            cookAndRest = planner.searchPull(stages).cookTimeHigh() + stages.fixedTime();
+            cookAndRest = planner.heatAndRest(stages, planner.searchPull(stages));
         }
         return new SaltChooser(request, executor, seed, cookAndRest).choose();
     }
 
     private PullSearch.Found searchPull(CookStages stages) {
-        List<Draw> few = Draw.ensemble(SEARCH_MEMBERS, seed + 1);
-        return new PullSearch(
-                        request,
-                        rule,
-                        stages,
-                        new DayEnsemble(
-                                request.food().meat(),
-                                request.food().shape(),
-                                request.food().startTemperature(),
-                                few,
-                                settings.withTolerances(SEARCH_TOLERANCE, 1e-3),
-                                SEARCH_LAYERS),
-                        executor,
-                        pull -> correction(SolidCheck.run(request, settings, stages, pull)))
-                .find();
+        Optional<PullSearch.Found> start = before.map(plan -> PullSearch.Found.from(plan.cooking()));
+        return search(stages, fineness, pull -> correction(check(stages, pull)))
+                .find(start.or(() -> roughPull(stages)));
+    }
+
+    /** A reading found with little effort, as a place to start; the search itself says if there is none. */
+    private Optional<PullSearch.Found> roughPull(CookStages stages) {
+        try {
+            return Optional.of(search(stages, Fineness.GLANCE, pull -> SolidCheck.Correction.NONE)
+                    .find());
+        } catch (PlanningException e) {
+            return Optional.empty();
+        }
+    }
+
+    private PullSearch search(CookStages stages, Fineness fine, PullSearch.Checker checker) {
+        DayEnsemble few = new DayEnsemble(
+                request.food().meat(),
+                request.food().shape(),
+                request.food().startTemperature(),
+                Draw.ensemble(fine.searchMembers(), seed + 1),
+                settings.withTolerances(fine.searchTolerance(), 1e-3),
+                fine.searchLayers());
+        return new PullSearch(request, rule, stages, few, executor, checker, fine == Fineness.GLANCE);
+    }
+
+    private Optional<SolidCheck> check(CookStages stages, double pull) {
+        return before.isPresent()
+                ? before.get().cooking().check()
+                : checks.computeIfAbsent(pull, at -> SolidCheck.run(request, settings, stages, at));
     }
 
     /** Salt may be in it by the plan, by the program's choice, or from the plant; only a plain "none" is taken for none. */
@@ -156,15 +199,15 @@ public final class Planner {
     private Plan plan() {
         CookStages stages = new CookStages(request, rule);
         PullSearch.Found found = searchPull(stages);
-        SaltChooser chooser = new SaltChooser(request, executor, seed, found.cookTimeHigh() + stages.fixedTime());
-        Plan.SaltPlan salting = chooser.choose();
+        Plan.SaltPlan salting =
+                new SaltChooser(request, executor, seed, heatAndRest(stages, found), fineness.saltMembers()).choose();
 
-        List<Draw> draws = Draw.ensemble(MEMBERS, seed);
+        List<Draw> draws = Draw.ensemble(fineness.members(), seed);
         DayEnsemble ensemble = ensemble(draws);
         double pull = Math.max(found.pullTemperature(), pullWithoutLearning());
         double first = pull;
         CompletableFuture<Optional<SolidCheck>> running =
-                CompletableFuture.supplyAsync(() -> SolidCheck.run(request, settings, stages, first), executor);
+                CompletableFuture.supplyAsync(() -> check(stages, first), executor);
         List<MemberDay> days = run(ensemble, salting, stages, pull);
         Optional<SolidCheck> check = PullSearch.join(running);
         for (int i = 0;
@@ -176,7 +219,10 @@ public final class Planner {
             days = run(ensemble, salting, stages, pull);
         }
         if (pull > first) {
-            check = SolidCheck.run(request, settings, stages, pull);
+            check = check(stages, pull);
+        }
+        if (!request.equipment().thermometer()) {
+            days = timed(ensemble, salting, stages, pull, days, correction(check));
         }
         Plan.CookPlan cooking = cookPlan(days, pull, found, stages, check);
         Plan.Result result = result(days);
@@ -184,7 +230,73 @@ public final class Planner {
         List<Sensitivity> sensitivities =
                 Sensitivity.of(draws, days, correction(check).timeFactor());
         return new Plan(
-                request, salting, cooking, result, clock, cautions(salting, cooking), sensitivities, MEMBERS, seed);
+                request,
+                Optional.empty(),
+                salting,
+                cooking,
+                result,
+                clock,
+                cautions(salting, cooking),
+                sensitivities,
+                draws.size(),
+                seed);
+    }
+
+    /** Whether all that salting hangs on is as in the plan before, and there is still time for it. */
+    private boolean isSaltedAsBefore(Plan.SaltPlan salting, double heatAndRest) {
+        Request old = before.orElseThrow().request();
+        boolean sameTime = old.timing().serve().equals(request.timing().serve());
+        boolean fits = request.timing()
+                .serve()
+                .map(serve -> !serve.minusSeconds((long) (heatAndRest + salting.time() + SaltChooser.PREPARATION))
+                        .isBefore(request.timing().now()))
+                .orElse(true);
+        return fits
+                && sameTime
+                && old.food().equals(request.food())
+                && old.salting().equals(request.salting())
+                && old.taste().rawSalt() == request.taste().rawSalt()
+                && old.taste().sodiumLimit().equals(request.taste().sodiumLimit())
+                && old.cook().appliance().equals(request.cook().appliance());
+    }
+
+    /** Time from the first heat of the first load to serving [s]. */
+    private double heatAndRest(CookStages stages, PullSearch.Found found) {
+        double cook = found.cookTimeHigh();
+        return cook + stages.fixedTime() + Loads.of(request, cook).delay();
+    }
+
+    /**
+     * Days that a time ends instead of a thermometer: so long that 19 of 20 pieces come to the consumer minimum, and that every
+     * piece gets the whole hold.
+     */
+    private List<MemberDay> timed(
+            DayEnsemble ensemble,
+            Plan.SaltPlan salting,
+            CookStages stages,
+            double pull,
+            List<MemberDay> measured,
+            SolidCheck.Correction correction) {
+        double time = Interval.of(measured.stream()
+                        .map(day -> day.end(CookStages.HEAT))
+                        .mapToDouble(heat -> heat.end() - heat.start())
+                        .toArray())
+                .high();
+        for (int tries = 1; ; tries++) {
+            List<MemberDay> days = run(ensemble, salting, stages.timed(time), pull);
+            boolean all = days.stream()
+                    .allMatch(day ->
+                            correction.holdFactor() * day.end(CookStages.REST).leastKill() >= 1);
+            if (all && PullSearch.meets(days, rule, correction)) {
+                return days;
+            }
+            if (tries > MOST_LONGER) {
+                throw new PlanningException(
+                        "equipment.thermometer",
+                        "without a thermometer no time is long enough to be sure. Get a thermometer, or choose a hotter setting.");
+            }
+            time *= LONGER;
+        }
     }
 
     /** An oven learned to be hot promises more carry-over; the reading is never lower than without that knowledge. */
@@ -194,14 +306,19 @@ public final class Planner {
             return Double.NEGATIVE_INFINITY;
         }
         Request usual = request.cookedBy(cook.in(cook.appliance().tuned(ApplianceTuning.NONE)));
-        return new Planner(usual, executor, seed)
+        return new Planner(usual, executor, seed, fineness, before)
                 .searchPull(new CookStages(usual, rule))
                 .pullTemperature();
     }
 
     private DayEnsemble ensemble(List<Draw> draws) {
         return new DayEnsemble(
-                request.food().meat(), request.food().shape(), request.food().startTemperature(), draws, settings);
+                request.food().meat(),
+                request.food().shape(),
+                request.food().startTemperature(),
+                draws,
+                settings,
+                fineness.layers());
     }
 
     private List<MemberDay> run(DayEnsemble ensemble, Plan.SaltPlan salting, CookStages stages, double pull) {
@@ -221,8 +338,10 @@ public final class Planner {
         double[] timeToPeak = new double[n];
         double[] near = new double[n];
         double[] hold = new double[n];
+        double[] served = new double[n];
         for (int i = 0; i < n; i++) {
             MemberDay day = days.get(i);
+            served[i] = day.end(CookStages.REST).coreTemperature() + correction.peakDifference();
             MemberDay.StageEnd heat = day.end(CookStages.HEAT);
             time[i] = correction.timeFactor() * (heat.end() - heat.start());
             peak[i] = day.peakCore(heat.end()) + correction.peakDifference();
@@ -236,17 +355,33 @@ public final class Planner {
         return new Plan.CookPlan(
                 pull,
                 found.wished(),
-                found.reasons(pull, !request.cook().sequence().after().isEmpty()),
+                found.byWish(),
+                Loads.of(request, Interval.of(time).high()),
+                reasons(found, pull, time[0]),
                 Interval.of(time),
                 peaks,
                 Interval.of(timeToPeak),
                 Interval.of(near),
                 stages.rest(),
+                Interval.of(served),
                 Interval.of(hold),
                 required.isPresent() ? Optional.of(required.getAsDouble()) : Optional.empty(),
                 warmth,
                 rule.judge(predicted(days, hold, warmth, correction)),
                 check);
+    }
+
+    private List<String> reasons(PullSearch.Found found, double pull, double time) {
+        List<String> reasons =
+                found.reasons(pull, !request.cook().sequence().after().isEmpty());
+        if (!request.equipment().thermometer()) {
+            reasons.add(String.format(
+                    Locale.ROOT,
+                    "Without a thermometer nobody knows when it is done: it stays in for %s, so that the slow pieces are safe too, by the"
+                            + " official minimum. Most come out overdone. Get a thermometer.",
+                    QuantityFormat.time(60 * Math.ceil(time / 60))));
+        }
+        return reasons;
     }
 
     /** The lower end: the share of the hold that all but a twentieth exceed, and a member near that end for the rest. */

@@ -99,6 +99,18 @@ public record PlateQuality(
                 .orElseGet(() -> Tenderness.ofActin(coreActin.median()));
     }
 
+    /** Tenderness as one number: collagen dissolved where a cut is rich in it, else muscle protein still soft [-]. */
+    static double tenderness(Request request, List<MemberDay> days) {
+        PlateQuality quality = of(request, days);
+        if (quality.dark) {
+            return 0;
+        }
+        return quality.collagen
+                .map(share -> Math.min(1, share.median()))
+                .orElseGet(() ->
+                        1 - interval(days, day -> served(day).quality().actin()).median());
+    }
+
     /** Whether the last heat is that of water around the meat; what little of it a dry surface takes up is not computed. */
     private static boolean isWetted(Request request) {
         List<CookSequence.Step> after = request.cook().sequence().after();

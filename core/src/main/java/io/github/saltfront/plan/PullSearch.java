@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.Executor;
@@ -17,6 +18,9 @@ import java.util.concurrent.Executor;
 final class PullSearch {
     private static final double STEP = 0.5;
     private static final double HOTTEST = Temperature.fromCelsius(95);
+
+    /** Miss of the peak [K] that one more step puts right without another run. */
+    private static final double CLOSE = 0.3;
 
     /** Temperature that makes a hold ten times shorter, about [K]; tells where to look and decides nothing. */
     private static final double TYPICAL_Z = 6;
@@ -27,6 +31,7 @@ final class PullSearch {
     private final DayEnsemble ensemble;
     private final Executor executor;
     private final Checker checker;
+    private final boolean rough;
 
     /** Runs the check in three dimensions at a reading [K]. */
     @FunctionalInterface
@@ -34,13 +39,26 @@ final class PullSearch {
         SolidCheck.Correction at(double pull);
     }
 
+    /**
+     * Prepares a search.
+     *
+     * @param request the request
+     * @param rule what is required
+     * @param stages its stages of heat
+     * @param ensemble the few members that are tried
+     * @param executor where to run them
+     * @param checker the check in three dimensions
+     * @param rough whether a safe reading will do, though one a step or two lower may be safe too
+     */
     PullSearch(
             Request request,
             SafetyRule rule,
             CookStages stages,
             DayEnsemble ensemble,
             Executor executor,
-            Checker checker) {
+            Checker checker,
+            boolean rough) {
+        this.rough = rough;
         this.request = request;
         this.rule = rule;
         this.stages = stages;
@@ -59,6 +77,12 @@ final class PullSearch {
      * @param required what the official rules ask for, in words
      */
     record Found(double pullTemperature, double byWish, double wished, double cookTimeHigh, String required) {
+        /** What a plan found, as a place to start. */
+        static Found from(Plan.CookPlan cooking) {
+            double pull = cooking.pullTemperature();
+            return new Found(pull, pull, cooking.wished(), cooking.timeToPull().high(), "");
+        }
+
         List<String> reasons(double pull, boolean more) {
             List<String> reasons = new ArrayList<>();
             reasons.add(String.format(
@@ -79,7 +103,17 @@ final class PullSearch {
     }
 
     Found find() {
-        double wished = wished();
+        return find(Optional.empty());
+    }
+
+    /**
+     * Finds the reading.
+     *
+     * @param start what a coarser search found, as a place to start; few runs are then left to do
+     * @return the reading
+     */
+    Found find(Optional<Found> start) {
+        double wished = stages.isBath() ? Math.min(wished(), request.cook().setting()) : wished();
         String required = !rule.allowsHold()
                 ? "the consumer minimum of " + rule.consumerMinimum().describe()
                 : rule.salted()
@@ -91,29 +125,30 @@ final class PullSearch {
             double high = checker.at(wished).timeFactor() * cookTimeHigh(days);
             return new Found(wished, wished, wished, high, required);
         }
-        double pull = wished - 3;
-        double first = pull;
+        double pull =
+                start.map(found -> found.byWish() + wished - found.wished()).orElse(wished - 3);
+        double first = start.map(Found::pullTemperature).orElse(pull);
         CompletableFuture<SolidCheck.Correction> check =
                 CompletableFuture.supplyAsync(() -> checker.at(first), executor);
         List<MemberDay> days = run(pull);
         requireReached(days, pull);
         SolidCheck.Correction correction = PullSearch.join(check);
-        for (int i = 0; i < 3; i++) {
-            double miss = wished - medianPeak(days) - correction.peakDifference();
-            if (Math.abs(miss) < 0.3) {
-                break;
-            }
+        double miss = wished - medianPeak(days) - correction.peakDifference();
+        for (int i = 0; i < 3 && Math.abs(miss) >= CLOSE; i++) {
             pull += miss;
             days = run(pull);
             requireReached(days, pull);
+            miss = wished - medianPeak(days) - correction.peakDifference();
         }
-        double byWish = rounded(Math.min(pull, wished));
+        double byWish = rounded(Math.min(pull + miss, wished));
         if (Math.abs(byWish - pull) > 0.5 * STEP) {
             days = run(byWish);
         }
         pull = byWish;
         if (!meets(days, rule, correction)) {
-            Tried safe = safePull(new Tried(pull, days), correction);
+            OptionalDouble hint =
+                    start.map(Found::pullTemperature).map(OptionalDouble::of).orElse(OptionalDouble.empty());
+            Tried safe = safePull(new Tried(pull, days), correction, hint);
             pull = safe.pull();
             days = safe.days();
             requireReached(days, pull);
@@ -138,16 +173,22 @@ final class PullSearch {
 
     /**
      * Lowest reading, in steps a thermometer shows, at which the ensemble meets the rule. Each try goes where the logarithm of
-     * the hold, nearly a straight line in temperature, crosses zero.
+     * the hold, nearly a straight line in temperature, crosses zero. A hint is tried first, and if it is enough the step below it.
      */
-    private Tried safePull(Tried unsafe, SolidCheck.Correction correction) {
+    private Tried safePull(Tried unsafe, SolidCheck.Correction correction, OptionalDouble hint) {
         Tried low = unsafe;
         Optional<Tried> high = Optional.empty();
+        boolean hinted = !rough && hint.isPresent() && hint.getAsDouble() > unsafe.pull() + 0.5 * STEP;
         for (int tries = 1; high.isEmpty() || high.get().pull() - low.pull() > 1.5 * STEP; tries++) {
             double guess = STEP * Math.ceil(missing(low.days(), correction) / STEP - 1e-9);
             double most = high.isPresent() ? high.get().pull() - STEP : HOTTEST;
             boolean halve = high.isPresent() && tries > 3;
             double step = halve ? STEP * Math.floor((most + STEP - low.pull()) / (2 * STEP)) : Math.max(STEP, guess);
+            if (hinted && tries == 1) {
+                step = STEP * Math.round((hint.getAsDouble() - low.pull()) / STEP);
+            } else if (hinted && tries == 2 && high.isPresent()) {
+                step = most - low.pull();
+            }
             double next = Math.min(most, low.pull() + step);
             if (next - low.pull() < 0.5 * STEP) {
                 throw unmet();
@@ -155,6 +196,9 @@ final class PullSearch {
             Tried tried = new Tried(next, run(next));
             if (meets(tried.days(), rule, correction)) {
                 high = Optional.of(tried);
+                if (rough && tries > 1) {
+                    break;
+                }
             } else {
                 low = tried;
             }

@@ -10,6 +10,7 @@ import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
 
 /**
@@ -21,6 +22,7 @@ import java.util.stream.Stream;
  * @param taste what is liked
  * @param timing when it is
  * @param guests who eats
+ * @param equipment what the kitchen has
  * @param assumptions what was not said and is assumed
  */
 public record Request(
@@ -30,11 +32,89 @@ public record Request(
         Taste taste,
         Timing timing,
         Guests guests,
+        Equipment equipment,
         List<Assumption> assumptions) {
 
     /** Copies the list. */
     public Request {
         assumptions = List.copyOf(assumptions);
+    }
+
+    /**
+     * Creates a request of a kitchen with the usual equipment.
+     *
+     * @param food the meat on the board
+     * @param salting what salt there is and how it may be used
+     * @param cook how it is cooked
+     * @param taste what is liked
+     * @param timing when it is
+     * @param guests who eats
+     * @param assumptions what was not said and is assumed
+     */
+    public Request(
+            Food food,
+            Salting salting,
+            Cook cook,
+            Taste taste,
+            Timing timing,
+            Guests guests,
+            List<Assumption> assumptions) {
+        this(food, salting, cook, taste, timing, guests, Equipment.USUAL, assumptions);
+    }
+
+    /** Returns how many pieces are in the heat at once. */
+    public int piecesAtOnce() {
+        return Math.min(food.pieces(), equipment.load().orElse(food.pieces()));
+    }
+
+    /**
+     * Returns the same request for another meat.
+     *
+     * @param other the meat
+     * @return the request
+     */
+    public Request of(Food other) {
+        return new Request(other, salting, cook, taste, timing, guests, equipment, assumptions);
+    }
+
+    /**
+     * Returns the same request salted in another way.
+     *
+     * @param other how it is salted
+     * @return the request
+     */
+    public Request salted(Salting other) {
+        return new Request(food, other, cook, taste, timing, guests, equipment, assumptions);
+    }
+
+    /**
+     * Returns the same request for another taste.
+     *
+     * @param other the taste
+     * @return the request
+     */
+    public Request tasting(Taste other) {
+        return new Request(food, salting, cook, other, timing, guests, equipment, assumptions);
+    }
+
+    /**
+     * Returns the same request for another time.
+     *
+     * @param other the time
+     * @return the request
+     */
+    public Request at(Timing other) {
+        return new Request(food, salting, cook, taste, other, guests, equipment, assumptions);
+    }
+
+    /**
+     * Returns the same request for other guests.
+     *
+     * @param other the guests
+     * @return the request
+     */
+    public Request servedTo(Guests other) {
+        return new Request(food, salting, cook, taste, timing, other, equipment, assumptions);
     }
 
     /**
@@ -44,7 +124,7 @@ public record Request(
      * @return the request
      */
     public Request cookedBy(Cook other) {
-        return new Request(food, salting, other, taste, timing, guests, assumptions);
+        return new Request(food, salting, other, taste, timing, guests, equipment, assumptions);
     }
 
     /**
@@ -85,6 +165,16 @@ public record Request(
         /** Returns the mass of all pieces [kg]. */
         public double mass() {
             return pieces * pieceMass;
+        }
+
+        /**
+         * Returns another number of the same pieces.
+         *
+         * @param number number of pieces
+         * @return the meat
+         */
+        public Food times(int number) {
+            return new Food(cut, meat, shape, number, pieceMass, edibleShare, startTemperature);
         }
     }
 
@@ -237,4 +327,34 @@ public record Request(
      * @param kitchen whose kitchen it is
      */
     public record Guests(int count, boolean vulnerable, io.github.saltfront.safety.Kitchen kitchen) {}
+
+    /**
+     * What the kitchen has.
+     *
+     * @param scale whether there is a scale; spoons and cups come first without one
+     * @param thermometer whether there is a thermometer for the middle of the meat; without one only the official minimum counts,
+     *     and the slowest of all pieces sets the time
+     * @param load most pieces that the appliance takes at once; empty for all
+     * @param others other appliances at hand, which a search may use as well
+     */
+    public record Equipment(boolean scale, boolean thermometer, OptionalInt load, List<Appliance> others) {
+        /** A scale, a thermometer, room for all pieces, and only the appliance that is named. */
+        public static final Equipment USUAL = new Equipment(true, true, OptionalInt.empty(), List.of());
+
+        /** Checks the load and copies the list. */
+        public Equipment {
+            load.ifPresent(pieces -> Checks.requireInRange("pieces at once", pieces, 1, 500, "-"));
+            others = List.copyOf(others);
+        }
+
+        /**
+         * Returns the same with another load.
+         *
+         * @param pieces most pieces at once
+         * @return the equipment
+         */
+        public Equipment loading(int pieces) {
+            return new Equipment(scale, thermometer, OptionalInt.of(pieces), others);
+        }
+    }
 }

@@ -23,6 +23,9 @@ final class SaltAdvice {
     /** Source of a wish. */
     static final List<String> WISH = List.of("request");
 
+    /** Why a treatment is chosen that the request names. */
+    static final Plan.Reason ASKED_FOR = new Plan.Reason("You asked for it.", WISH);
+
     private static final List<String> MOIST = List.of("simmer", "pressure-cooker");
     private static final double LEAST_TIME_BEFORE_COOKING = 15 * 60;
 
@@ -102,7 +105,7 @@ final class SaltAdvice {
                     label.reason().orElseThrow()
                             + " Possible instead: treatment: none, dry-salt or equilibrium, which count that salt in.");
         }
-        reasons.add(new Plan.Reason("You asked for it.", WISH));
+        reasons.add(ASKED_FOR);
         label.reason().ifPresent(words -> add(words, step("already-salted").provenance()));
         rather(wish);
         String liquid = wish == Request.Treatment.DAIRY

@@ -18,7 +18,10 @@ final class SaltChooser {
     /** Usual strength of a brine as salt per mass of water [kg/kg]: 60 g per liter; common practice, no source. */
     static final double USUAL_STRENGTH = 0.06;
 
-    private static final double PREPARATION = 20 * 60;
+    /** Time to weigh, mix and lay out before salting starts [s]; common practice, no source. */
+    static final double PREPARATION = 20 * 60;
+
+    private static final double QUARTER = 15 * 60;
     private static final double HOUR = 3600;
     private static final double DAY = 24 * HOUR;
 
@@ -32,11 +35,12 @@ final class SaltChooser {
     private final double available;
     private final Band taste;
     private final BathSetting setting;
+    private final Nights nights;
     private final SoakSearch search;
     private final List<Plan.Reason> reasons = new ArrayList<>();
 
     SaltChooser(Request request, Executor executor, long seed, double cookAndRest) {
-        this(request, executor, seed, cookAndRest, SoakSearch.MEMBERS);
+        this(request, executor, seed, cookAndRest, Fineness.WHOLE.saltMembers());
     }
 
     SaltChooser(Request request, Executor executor, long seed, double cookAndRest, int members) {
@@ -56,6 +60,7 @@ final class SaltChooser {
                                 BrineSheet.SERVING))
                 : request.taste().rawSalt();
         taste = usual.times(target / usual.typical());
+        nights = new Nights(request, cookAndRest);
         setting = new BathSetting(request);
         search = new SoakSearch(request, executor, seed, taste, members);
     }
@@ -168,6 +173,10 @@ final class SaltChooser {
                                 ? least
                                 : Math.min(most, Math.min(available, Math.max(least, available))));
         requireFits(time);
+        if (request.salting().time().isEmpty()) {
+            time = Math.max(Math.min(time, least), QUARTER * Math.floor(time / QUARTER));
+            time = nights.awake(time, least, Math.min(Math.max(most, DAY), available), reasons);
+        }
         reasons.add(
                 new Plan.Reason("A dose by weight cannot over-salt: all of it goes in and no more.", SaltAdvice.MODEL));
         if (time > DrySalting.WET_FROM && time < DrySalting.WET_UNTIL) {
@@ -331,6 +340,11 @@ final class SaltChooser {
                     List.of("fsishotline", "common-practice")));
         }
         requireFits(time);
+        if (request.salting().time().isEmpty()) {
+            boolean roomy = isMatched && time >= window.best();
+            double most = Math.min(Math.min(window.latest(), longest), Math.min(available, bite));
+            time = nights.awake(time, roomy ? window.best() : time, roomy ? most : time, reasons);
+        }
         Interval after = found.after(Math.min(time, SoakSearch.LONGEST));
         double finish = 0;
         if (after.median() < taste.low()) {

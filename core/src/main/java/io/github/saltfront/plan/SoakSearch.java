@@ -82,7 +82,7 @@ final class SoakSearch {
 
     /** The same on few members, for a bath that is only told of. */
     Found matchedRoughly(Bath bath) {
-        return matched(ensemble(Planner.SEARCH_MEMBERS, seed)
+        return matched(ensemble(Fineness.WHOLE.searchMembers(), seed)
                 .saltCurves(List.of(SaltStages.soak(request, bath, LONGEST)), executor));
     }
 
@@ -118,7 +118,7 @@ final class SoakSearch {
      * proportional to the strength, so that strengths scaled by what is missing settle in a few runs.
      */
     double strengthFor(double time, BathMixer mixer) {
-        DayEnsemble few = ensemble(Planner.SEARCH_MEMBERS, seed + 2);
+        DayEnsemble few = ensemble(Fineness.WHOLE.searchMembers(), seed + 2);
         double start = request.food().meat().nativeSalt();
         double strength = SaltChooser.USUAL_STRENGTH;
         for (int i = 0; i < MOST_TRIES; i++) {
@@ -137,7 +137,7 @@ final class SoakSearch {
 
     /** Mean salt after lying with dry salt for a time. */
     Interval dry(double salt, double time) {
-        DayEnsemble few = ensemble(Planner.SEARCH_MEMBERS, seed + 2);
+        DayEnsemble few = ensemble(Fineness.WHOLE.searchMembers(), seed + 2);
         return at(few.saltCurves(List.of(SaltStages.drySalt(request, salt, time)), executor), time);
     }
 

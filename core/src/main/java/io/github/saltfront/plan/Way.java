@@ -13,6 +13,7 @@ import java.util.Set;
  * @param treatment how it is salted, never {@code AUTO}
  * @param strength strength of a brine as salt per mass of water [kg/kg], if it is not the usual one
  * @param time time of salting [s], if it is not the one the treatment works out
+ * @param appliance appliance of the main heat
  * @param setting setting of the appliance [K]
  * @param core wished core temperature [K], if it is not the usual one
  */
@@ -20,6 +21,7 @@ public record Way(
         Request.Treatment treatment,
         OptionalDouble strength,
         OptionalDouble time,
+        Appliance appliance,
         double setting,
         OptionalDouble core) {
     private static final double HOUR = 3600;
@@ -34,14 +36,19 @@ public record Way(
     record Salting(Request.Treatment treatment, OptionalDouble strength, OptionalDouble time) {}
 
     /** Heat alone: what ways with the same heat share. */
-    record Heat(double setting, OptionalDouble core) {}
+    record Heat(Appliance appliance, double setting, OptionalDouble core) {
+        /** Whether a cook is done in this heat, whatever the wished core. */
+        boolean isOf(Request.Cook cook) {
+            return appliance.id().equals(cook.appliance().id()) && Math.abs(setting - cook.setting()) < 1;
+        }
+    }
 
     Salting salting() {
         return new Salting(treatment, strength, time);
     }
 
     Heat heat() {
-        return new Heat(setting, core);
+        return new Heat(appliance, setting, core);
     }
 
     /**
@@ -56,41 +63,25 @@ public record Way(
 
     static Request with(Request request, Salting way) {
         Request.Salting old = request.salting();
-        return new Request(
-                request.food(),
-                new Request.Salting(
-                        way.treatment(),
-                        old.salt(),
-                        way.strength().isPresent() ? way.strength() : old.strength(),
-                        way.time().isPresent() ? way.time() : old.time(),
-                        old.liquor(),
-                        old.refrigerator(),
-                        old.label()),
-                request.cook(),
-                request.taste(),
-                request.timing(),
-                request.guests(),
-                request.assumptions());
+        return request.salted(new Request.Salting(
+                way.treatment(),
+                old.salt(),
+                way.strength().isPresent() ? way.strength() : old.strength(),
+                way.time().isPresent() ? way.time() : old.time(),
+                old.liquor(),
+                old.refrigerator(),
+                old.label()));
     }
 
     static Request with(Request request, Heat way) {
         Request.Taste taste = request.taste();
-        return new Request(
-                request.food(),
-                request.salting(),
-                new Request.Cook(
-                        request.cook().appliance(),
-                        way.setting(),
-                        request.cook().altitude(),
-                        request.cook().sequence()),
-                new Request.Taste(
+        Request.Cook cook = request.cook();
+        return request.cookedBy(new Request.Cook(way.appliance(), way.setting(), cook.altitude(), cook.sequence()))
+                .tasting(new Request.Taste(
                         taste.rawSalt(),
                         way.core().isPresent() ? way.core() : taste.core(),
                         taste.sodiumLimit(),
-                        taste.wishes()),
-                request.timing(),
-                request.guests(),
-                request.assumptions());
+                        taste.wishes()));
     }
 
     /** All ways of salting that a request leaves open; those that cannot be are dropped when they are tried. */
@@ -130,7 +121,10 @@ public record Way(
         return all;
     }
 
-    /** All ways of heating that a request leaves open. */
+    /**
+     * All ways of heating that a request leaves open: other cores at the setting of the request, other settings and other appliances
+     * with its core. All together would be too many to try.
+     */
     static List<Heat> heats(Request request) {
         Appliance appliance = request.cook().appliance();
         Set<Double> settings = new LinkedHashSet<>(List.of(request.cook().setting()));
@@ -146,12 +140,30 @@ public record Way(
             });
         }
         List<Heat> ways = new ArrayList<>();
+        for (OptionalDouble core : cores) {
+            ways.add(new Heat(appliance, request.cook().setting(), core));
+        }
+        OptionalDouble asked = request.taste().core();
         for (double setting : settings) {
-            for (OptionalDouble core : cores) {
-                ways.add(new Heat(setting, core));
+            if (setting != request.cook().setting()) {
+                ways.add(new Heat(appliance, setting, asked));
             }
         }
+        request.equipment().others().forEach(other -> ways.add(new Heat(other, usualSetting(request, other), asked)));
         return ways;
+    }
+
+    /** What an appliance is usually set to; a bath to the wished core. */
+    private static double usualSetting(Request request, Appliance appliance) {
+        double typical = appliance.temperature().typical();
+        if (!CookStages.isBath(appliance)) {
+            return typical;
+        }
+        double usual =
+                request.food().cut().map(cut -> cut.qualityCore().typical()).orElse(typical);
+        double core = request.taste().core().orElse(usual);
+        return Math.min(
+                appliance.temperature().high(), Math.max(appliance.temperature().low(), core));
     }
 
     private static boolean isOpen(Request request, String field) {

@@ -9,6 +9,8 @@ import java.util.Locale;
 public enum Wish {
     /** Little loss of weight: juice stays in. */
     JUICE("weight left", "%", 0.02, true),
+    /** Tender to the bite: muscle protein still soft, or collagen dissolved in cuts rich in it. */
+    TENDER("tenderness of 100", "", 0.10, true),
     /** Salt as even from the outside to the middle as can be. */
     EVEN_SALT("salt of the middle against the mean", "%", 0.10, true),
     /** A hot, dry outside, for crust and crisp skin. */

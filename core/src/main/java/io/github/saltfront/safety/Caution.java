@@ -60,7 +60,9 @@ public record Caution(String id, String text, boolean cannotBeSwitchedOff) {
             boolean applies = Arrays.stream(row.text("applies").split(" "))
                     .map(Situation::valueOf)
                     .anyMatch(s -> situations.contains(s) || holds(rule, s));
-            if (applies) {
+            // fish has one official figure and no hold that salt could lengthen
+            boolean isOfHolds = row.text("id").equals("salt");
+            if (applies && !(isOfHolds && rule.meat() == Meat.FISH)) {
                 Caution caution = new Caution(
                         row.text("id"),
                         row.text("text"),

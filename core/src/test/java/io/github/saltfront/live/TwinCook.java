@@ -28,7 +28,7 @@ final class TwinCook {
         this.place = place;
         this.every = every;
         this.random = random;
-        drift = drift(random, Math.max(300, Math.min(2400, setup.longest() / 4)));
+        drift = drift(random, truth.curves().discrepancy(), Math.max(300, Math.min(2400, setup.longest() / 4)));
     }
 
     static TwinCook of(LiveSetup setup, long seed) {
@@ -42,11 +42,9 @@ final class TwinCook {
             // a truth within the bands of the inputs; nothing is claimed beyond them
             variates.add(new double[] {Math.max(-2.5, Math.min(2.5, random.nextGaussian()))});
         }
-        io.github.saltfront.plan.CookStages stages =
-                new io.github.saltfront.plan.CookStages(setup.request(), setup.rule());
-        Course course = Course.of(setup, stages, events);
+        Course course = Course.of(setup, events);
         double until = 2.5 * setup.longest() + 3600;
-        Swarm truth = new Swarm.Scene(setup, course, until, 1, 1)
+        Swarm truth = new Swarm.Scene(setup, course, SolidLag.of(setup, Course.of(setup, List.of())), until, 1, 1)
                 .simulate(variates, new double[1], random.split(), Runnable::run);
         return new TwinCook(
                 setup,
@@ -81,13 +79,12 @@ final class TwinCook {
         return drift[k] + (position - k) * (drift[k + 1] - drift[k]);
     }
 
-    private static double[] drift(SplittableRandom random, double correlation) {
+    private static double[] drift(SplittableRandom random, double spread, double correlation) {
         double[] drift = new double[DRIFT_POINTS];
         double keep = Math.exp(-DRIFT_STEP / correlation);
-        drift[0] = ProbeFilter.DISCREPANCY * random.nextGaussian();
+        drift[0] = spread * random.nextGaussian();
         for (int k = 1; k < drift.length; k++) {
-            drift[k] =
-                    keep * drift[k - 1] + ProbeFilter.DISCREPANCY * Math.sqrt(1 - keep * keep) * random.nextGaussian();
+            drift[k] = keep * drift[k - 1] + spread * Math.sqrt(1 - keep * keep) * random.nextGaussian();
         }
         return drift;
     }

@@ -21,7 +21,7 @@ class PlanSearchTest {
     void bestOfTheWishesIsPlannedAndEveryAlternativeWinsSomething() {
         PlanSearch.Found found = PlanSearch.find(chicken(7, JUICE_FIRST), Runnable::run, 1);
         assertThat(found.plan().cooking().verdict().isMet()).isTrue();
-        assertThat(found.tried()).isEqualTo(90);
+        assertThat(found.tried()).isEqualTo(50);
         assertThat(found.dropped().get(PlanSearch.Dropped.TOO_LATE)).isPositive();
         assertThat(found.alternatives()).isNotEmpty().hasSizeLessThanOrEqualTo(3);
         for (PlanSearch.Alternative alternative : found.alternatives()) {

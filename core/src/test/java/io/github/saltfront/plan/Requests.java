@@ -27,7 +27,21 @@ final class Requests {
                 request.taste(),
                 request.timing(),
                 request.guests(),
+                request.equipment(),
                 List.of());
+    }
+
+    /** The same in a kitchen that has other things. */
+    static Request equipped(Request request, Request.Equipment equipment) {
+        return new Request(
+                request.food(),
+                request.salting(),
+                request.cook(),
+                request.taste(),
+                request.timing(),
+                request.guests(),
+                equipment,
+                request.assumptions());
     }
 
     static Request of(

@@ -7,13 +7,18 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 
 /** A part of docs/validation.md between two marks, written by a test and held by it. */
-final class PageSection {
+public final class PageSection {
     private static final Path PAGE = Path.of("../docs/validation.md");
 
     private PageSection() {}
 
-    /** Compares the part with what it should be, or writes it with {@code -Dupdate.docs=true}. */
-    static void hold(String mark, String expected) throws IOException {
+    /**
+     * Compares the part with what it should be, or writes it with {@code -Dupdate.docs=true}.
+     *
+     * @param mark name of the marks
+     * @param expected what stands between them
+     */
+    public static void hold(String mark, String expected) throws IOException {
         String begin = "<!-- " + mark + ":begin -->";
         String page = Files.readString(PAGE);
         int from = page.indexOf(begin) + begin.length();

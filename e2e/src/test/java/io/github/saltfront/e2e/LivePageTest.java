@@ -28,6 +28,9 @@ class LivePageTest {
     private static final String BREAST =
             "{\"cut\":\"chicken-breast-skinless\",\"mass\":\"220 g\",\"appliance\":\"oven-fan\",\"salting\":{\"treatment\":\"none\"}}";
 
+    private static final String SEARED =
+            BREAST.substring(0, BREAST.length() - 1) + ",\"before\":[{\"appliance\":\"pan\",\"time\":\"4 min\"}]}";
+
     @TempDir
     private static Path folder;
 
@@ -51,6 +54,10 @@ class LivePageTest {
     }
 
     private static String begin(String title, long secondsAgo) {
+        return begin(BREAST, title, secondsAgo);
+    }
+
+    private static String begin(String request, String title, long secondsAgo) {
         CookOptions options = new CookOptions(
                 title,
                 Optional.of(System.currentTimeMillis() - 1000 * secondsAgo),
@@ -58,16 +65,36 @@ class LivePageTest {
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 1);
-        return kitchen().cooks().begin(BREAST.getBytes(StandardCharsets.UTF_8), options);
+        return kitchen().cooks().begin(request.getBytes(StandardCharsets.UTF_8), options);
     }
 
-    /** Readings that rise steadily from 4 °C. */
-    private static void feed(String id, double celsius, int seconds) {
+    /** Minutes, and what the middle of such breasts shows then [°C]. */
+    private static final double[][] USUAL = {
+        {0, 4},
+        {2, 4.6},
+        {4, 8.2},
+        {6, 14},
+        {8, 20.4},
+        {10, 26.6},
+        {15, 39.9},
+        {20, 50.5},
+        {25, 58.5},
+        {30, 64.5},
+        {35, 68.9},
+        {40, 72.2},
+        {45, 74.6}
+    };
+
+    /** Readings of a usual breast up to a time. */
+    private static void feed(String id, int seconds) {
         List<Reading> readings = new ArrayList<>();
+        int i = 1;
         for (int second = 0; second <= seconds; second += 30) {
-            double share = (double) second / seconds;
-            readings.add(new Reading(
-                    "core", Reading.Role.CORE, second, Temperature.fromCelsius(4 + share * share * (celsius - 4))));
+            double minute = second / 60.0;
+            i += minute > USUAL[i][0] ? 1 : 0;
+            double share = (minute - USUAL[i - 1][0]) / (USUAL[i][0] - USUAL[i - 1][0]);
+            double celsius = USUAL[i - 1][1] + share * (USUAL[i][1] - USUAL[i - 1][1]);
+            readings.add(new Reading("core", Reading.Role.CORE, second, Temperature.fromCelsius(celsius)));
         }
         kitchen().cooks().feed(id, readings, "file");
     }
@@ -80,8 +107,8 @@ class LivePageTest {
 
     @Test
     void theAlarmRingsThroughAReloadAndUntilItIsAnsweredOnAnyPage() {
-        String id = begin("Sunday breast", 1205);
-        feed(id, 72, 1200);
+        String id = begin("Sunday breast", 2705);
+        feed(id, 2700);
         Page phone = kitchen().phone(ColorScheme.DARK);
         phone.navigate(kitchen().address() + "live.html#cook=" + id);
         assertThat(phone.locator("[data-alarm=pull-now]")).isVisible();
@@ -101,6 +128,46 @@ class LivePageTest {
         press(phone, "It is out of the heat");
         assertThat(desk.locator(".figures .do")).hasText("Out of the heat, resting");
         Kitchen.assertAccessible(desk);
+        kitchen().assertQuiet();
+    }
+
+    @Test
+    void theFrontsAreDrawnAndACookEndsWithItsRecordAndANote() {
+        String id = begin("With its record", 1205);
+        feed(id, 1200);
+        Page page = kitchen().desk(ColorScheme.LIGHT);
+        page.navigate(kitchen().address() + "live.html#cook=" + id);
+        assertThat(page.locator("#fronts-title")).hasText("The two fronts, by the readings");
+        assertThat(page.locator("#fronts-words")).containsText("from the cooks that fit the readings");
+        Kitchen.assertAccessible(page);
+        Kitchen.assertFits(page);
+        page.getByText("It is on the table: weights and taste").click();
+        page.getByLabel("Weight before").fill("220 g");
+        page.getByLabel("Weight after").fill("180 g");
+        page.getByLabel("Into the notebook as well").check();
+        // the page tells the end at once; the note takes as long as its plan
+        var ended =
+                page.waitForResponse(answer -> answer.url().endsWith("/end"), () -> press(page, "This cook is over"));
+        org.junit.jupiter.api.Assertions.assertTrue(ended.text().contains("notebook_id"), ended.text());
+        assertThat(page.locator("#over-title")).hasText("With its record: over");
+        Page record = page.context().waitForPage(() -> page.locator("#record").click());
+        assertThat(record.locator("h1")).hasText("Cooking record");
+        Kitchen.assertAccessible(record);
+        kitchen().assertQuiet();
+    }
+
+    @Test
+    void aCookOfTwoHeatsShowsWhichIsOnAndIsToldTheNext() {
+        String id = begin(SEARED, "Seared first", 5);
+        Page phone = kitchen().phone(ColorScheme.LIGHT);
+        phone.navigate(kitchen().address() + "live.html#cook=" + id);
+        assertThat(phone.locator("#heats-title")).isVisible();
+        assertThat(phone.locator(".heats [aria-current=step]")).containsText("Pan");
+        Kitchen.assertFits(phone);
+        phone.locator("section[aria-labelledby=heats-title] button").click();
+        assertThat(phone.locator(".heats [aria-current=step]")).containsText("ven");
+        assertThat(phone.locator("#happened")).containsText("Into heat 2");
+        Kitchen.assertAccessible(phone);
         kitchen().assertQuiet();
     }
 

@@ -1,6 +1,7 @@
 package io.github.saltfront.app.cli;
 
 import io.github.saltfront.app.notebook.Notebook;
+import io.github.saltfront.app.store.DataPlace;
 import io.github.saltfront.app.store.Database;
 import io.github.saltfront.catalog.Catalog;
 import java.nio.file.Path;
@@ -14,15 +15,17 @@ final class DataFile {
     @Option(
             names = "--data",
             paramLabel = "FILE",
-            description = "File of plans, cooks and trials. Default: saltfront.db in your folder for program data.")
-    private @Nullable Path data;
-
-    Path path() {
-        return data == null ? usual() : data;
-    }
+            description =
+                    "File of plans, cooks and trials, or jdbc:postgresql://HOST/DATABASE?user=NAME. Default: saltfront.db in your"
+                            + " folder for program data.")
+    private @Nullable String data;
 
     Database open() {
-        return Database.open(path());
+        return Database.open(place(data, usual()));
+    }
+
+    static DataPlace place(@Nullable String given, Path usual) {
+        return given == null ? DataPlace.of(usual) : DataPlace.parse(given, usual());
     }
 
     Notebook notebook(Catalog catalog) {

@@ -110,7 +110,6 @@ final class FollowCommand implements Callable<Integer> {
         List<Outlook> outlooks;
         LiveSetup setup;
         try (Progress progress = Progress.start("following the cook", line.getErr(), Terminal.isErr())) {
-            LiveSetup.requireOneHeat(request);
             Plan plan = Planner.plan(request, threads, seed);
             setup = setup(plan);
             outlooks = new Replay(setup, seed, threads).run(readings, events.list(), moments);
@@ -150,7 +149,6 @@ final class FollowCommand implements Callable<Integer> {
         ExecutorService threads = DataFile.threads();
         CommandLine line = spec.commandLine();
         try {
-            LiveSetup.requireOneHeat(request);
             LiveSetup setup = setup(Planner.plan(request, threads, seed));
             FollowWatch watching = new FollowWatch(setup, seed, threads, line.getOut(), line.getErr(), json);
             watching.run(new GrowingLog(log, probes), events.list(), silence);

@@ -32,6 +32,13 @@ final class FollowEvents {
             description = "The probe was put into another spot; may be repeated.")
     private List<String> moves = List.of();
 
+    @Option(
+            names = "--heat",
+            paramLabel = "TIME=NUMBER",
+            description =
+                    "The piece went into the next of several heats, e.g. 6min=2; by the plan's clock if not given.")
+    private List<String> heats = List.of();
+
     @Option(names = "--taken-out", paramLabel = "TIME", description = "When the piece was taken out of the heat.")
     private Optional<String> takenOut = Optional.empty();
 
@@ -44,6 +51,7 @@ final class FollowEvents {
                 list.add(new CookEvent.DoorOpened(first("--door", text), second("--door", text, Dimension.TIME))));
         flips.forEach(text -> list.add(new CookEvent.Flipped(FollowCommand.time("--flipped", text))));
         moves.forEach(text -> list.add(new CookEvent.ProbeMoved(FollowCommand.time("--moved", text), "core")));
+        heats.forEach(text -> list.add(new CookEvent.HeatBegun(first("--heat", text), number("--heat", text))));
         takenOut.ifPresent(text -> list.add(new CookEvent.TakenOut(FollowCommand.time("--taken-out", text))));
         list.sort(Comparator.comparingDouble(CookEvent::time));
         return list;
@@ -58,6 +66,16 @@ final class FollowEvents {
             return QuantityParser.parse(parts(option, text)[1], dimension);
         } catch (IllegalArgumentException e) {
             throw new IllegalArgumentException(option + ": " + e.getMessage(), e);
+        }
+    }
+
+    private static int number(String option, String text) {
+        String part = parts(option, text)[1].strip();
+        try {
+            return Integer.parseInt(part);
+        } catch (NumberFormatException e) {
+            throw new IllegalArgumentException(
+                    option + ": got \"" + part + "\", expected the number of a heat, such as 6min=2.", e);
         }
     }
 

@@ -27,6 +27,7 @@ public final class Main implements Runnable {
         Map<String, Class<?>> commands = new LinkedHashMap<>();
         commands.put("plan", PlanCommand.class);
         commands.put("simulate", SimulateCommand.class);
+        commands.put("meal", MealCommand.class);
         commands.put("brine", BrineCommand.class);
         commands.put("follow", FollowCommand.class);
         commands.put("live", LiveCommand.class);

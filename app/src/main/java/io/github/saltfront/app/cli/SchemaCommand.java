@@ -23,7 +23,7 @@ final class SchemaCommand implements Callable<Integer> {
             arity = "0..1",
             paramLabel = "NAME",
             description =
-                    "plan-request, simulation, trial or cook-file for files, others for outputs; a list if left out.")
+                    "plan-request, meal-request, simulation, trial or cook-file for files, others for outputs; a list if left out.")
     private @Nullable String name;
 
     @Override

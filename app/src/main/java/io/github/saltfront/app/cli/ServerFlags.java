@@ -34,8 +34,13 @@ final class ServerFlags {
     @Option(names = "--no-browser", description = "Do not open the browser.")
     private boolean quiet;
 
-    @Option(names = "--data", paramLabel = "FILE", description = "File of saved plans and cooks. Default: see below.")
-    private @Nullable Path data;
+    @Option(
+            names = "--data",
+            paramLabel = "FILE",
+            description =
+                    "File of saved plans and cooks, or a shared server: jdbc:postgresql://HOST/DATABASE?user=NAME; its password"
+                            + " is read from the file .pgpass in your home folder. Default: see below.")
+    private @Nullable String data;
 
     /** Starts the server. */
     WebServer start(Path usual) {
@@ -43,8 +48,7 @@ final class ServerFlags {
             throw new IllegalArgumentException(
                     "--port: got " + port + ", expected a number from 0 to 65535; choose one such as 8474.");
         }
-        Path file = data == null ? usual : data;
-        return WebServer.start(new WebOptions(port, lan, file, Version.text()));
+        return WebServer.start(new WebOptions(port, lan, DataFile.place(data, usual), Version.text()));
     }
 
     /** Tells where the server is and waits until it is ended. */

@@ -32,6 +32,11 @@ public final class AdviceJson {
                 found.plan().sensitivities().stream()
                         .map(AdviceJson::sensitivity)
                         .toList());
+        json.put(
+                "levers",
+                found.levers().stream()
+                        .map(lever -> Map.of("change", lever.change(), "effect", lever.effect()))
+                        .toList());
         found.compared().ifPresent(outcome -> json.put("compared", outcome(outcome)));
         json.put(
                 "alternatives",
@@ -89,6 +94,7 @@ public final class AdviceJson {
         json.put("treatment", key(way.treatment()));
         way.strength().ifPresent(s -> json.put("strength_pct_of_water", 100 * s));
         way.time().ifPresent(t -> json.put("time_min", t / 60));
+        json.put("appliance", way.appliance().id());
         json.put("setting_c", Temperature.toCelsius(way.setting()));
         way.core().ifPresent(c -> json.put("core_c", Temperature.toCelsius(c)));
         json.put("outcome", outcome(alternative.outcome()));
@@ -98,6 +104,7 @@ public final class AdviceJson {
     private static Map<String, Object> outcome(Outcome outcome) {
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("weight_left_pct", 100 * outcome.weightLeft());
+        json.put("tenderness", 100 * outcome.tenderness());
         json.put("salt_evenness_pct", 100 * outcome.evenness());
         json.put("outside_c", Temperature.toCelsius(outcome.outside()));
         json.put("work_min", outcome.work());

@@ -19,6 +19,12 @@ public final class AdviceText {
         StringBuilder text = new StringBuilder();
         section(text, "IF IT DOES NOT GO TO PLAN", Slack.of(found.plan()).words(found.plan()));
         section(text, "WHAT MATTERS MOST", WayWords.sensitivities(found.plan()));
+        section(
+                text,
+                "WHAT WOULD CHANGE IT",
+                found.levers().stream()
+                        .map(lever -> lever.change() + ": " + lever.effect() + ".")
+                        .toList());
         if (found.tried() == 0) {
             text.append("\nOTHER WAYS\n");
             text.append(TextLayout.wrapped("Not looked for; add --ways for what other ways win and lose.", 2));

@@ -114,13 +114,7 @@ public final class KitchenCard {
     private void numbers() {
         Plan.CookPlan cook = plan.cooking();
         out.append("<table class=\"big\"><tr>");
-        cell(
-                "take it out at",
-                String.format(
-                        Locale.ROOT,
-                        "%.1f °C / %.0f °F",
-                        Temperature.toCelsius(cook.pullTemperature()),
-                        Temperature.toFahrenheit(cook.pullTemperature())));
+        cell(TakeOut.isByReading(plan) ? "take it out at" : "take it out after", TakeOut.sign(plan));
         cell("after about", minutes(cook.timeToPull()));
         cell("rest", String.format(Locale.ROOT, "%.0f min", cook.rest() / 60));
         cell("salt", plan.salting().salt() > 0 ? TextLayout.grams(plan.salting().salt()) : "none");

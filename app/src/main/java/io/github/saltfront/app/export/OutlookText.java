@@ -78,7 +78,7 @@ public final class OutlookText {
                 "take out",
                 switch (pull.advice()) {
                     case NOW -> "now";
-                    case NOT_SAFE_YET -> "in about " + duration(pull.safeIn()) + ", when 19 of 20 would meet the rule";
+                    case NOT_SAFE_YET -> "in about " + duration(pull.safeIn()) + ", when 99 of 100 would meet the rule";
                     default -> "in " + times(pull.timeLeft());
                 });
         if (pull.probeThen().isPresent() && Double.isFinite(pull.timeLeft().p50())) {

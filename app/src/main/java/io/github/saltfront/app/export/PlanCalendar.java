@@ -1,12 +1,15 @@
 package io.github.saltfront.app.export;
 
 import io.github.saltfront.plan.Effort;
+import io.github.saltfront.plan.Meal;
 import io.github.saltfront.plan.Plan;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
+import java.util.HashMap;
 import java.util.Locale;
+import java.util.Map;
 import java.util.UUID;
 
 /**
@@ -22,12 +25,10 @@ public final class PlanCalendar {
     private static final DateTimeFormatter UTC =
             DateTimeFormatter.ofPattern("yyyyMMdd'T'HHmmss'Z'", Locale.ROOT).withZone(ZoneOffset.UTC);
 
-    private final Plan plan;
     private final StringBuilder out = new StringBuilder();
+    private final Map<String, Integer> seen = new HashMap<>();
 
-    private PlanCalendar(Plan plan) {
-        this.plan = plan;
-    }
+    private PlanCalendar() {}
 
     /**
      * Returns the calendar.
@@ -36,29 +37,50 @@ public final class PlanCalendar {
      * @return the text, with the line ends of the standard
      */
     public static String of(Plan plan) {
-        return new PlanCalendar(plan).write();
+        PlanCalendar calendar = new PlanCalendar();
+        calendar.begin();
+        plan.clock()
+                .forEach(step ->
+                        calendar.event(plan, plan.request().food().meat().name(), step));
+        return calendar.end();
     }
 
-    private String write() {
+    /**
+     * Returns the calendar of a meal.
+     *
+     * @param meal the meal
+     * @return the text, with the line ends of the standard
+     */
+    public static String of(Meal meal) {
+        PlanCalendar calendar = new PlanCalendar();
+        calendar.begin();
+        for (Meal.Course course : meal.courses()) {
+            course.plan()
+                    .clock()
+                    .forEach(step -> calendar.event(course.plan(), course.dish().name(), step));
+        }
+        return calendar.end();
+    }
+
+    private void begin() {
         line("BEGIN:VCALENDAR");
         line("VERSION:2.0");
         line("PRODID:-//saltfront//plan//EN");
         line("CALSCALE:GREGORIAN");
         line("METHOD:PUBLISH");
-        for (Plan.Step step : plan.clock()) {
-            event(step);
-        }
+    }
+
+    private String end() {
         line("END:VCALENDAR");
         return out.toString();
     }
 
-    private void event(Plan.Step step) {
+    private void event(Plan plan, String name, Plan.Step step) {
         Instant time = step.time().toInstant();
         double minutes = Effort.minutes(
-                step.kind(), plan.salting().treatment(), plan.request().food().pieces());
-        String name = plan.request().food().meat().name();
+                step.kind(), plan.salting().treatment(), plan.request().piecesAtOnce());
         line("BEGIN:VEVENT");
-        line("UID:" + uid(step) + "@saltfront");
+        line("UID:" + uid(plan, name, step) + "@saltfront");
         line("DTSTAMP:" + UTC.format(plan.request().timing().now().toInstant()));
         line("DTSTART:" + UTC.format(time));
         line("DURATION:PT" + Math.max(1, (int) Math.ceil(minutes)) + "M");
@@ -73,17 +95,19 @@ public final class PlanCalendar {
         line("END:VEVENT");
     }
 
-    private String uid(Plan.Step step) {
-        String key = plan.request().timing().now().toInstant() + "|"
-                + plan.request().food().meat().name() + "|" + step.kind() + "|"
+    /** The same for the same plan; the second step of a kind and those after it count on. */
+    private String uid(Plan plan, String name, Plan.Step step) {
+        String key = plan.request().timing().now().toInstant() + "|" + name + "|" + step.kind() + "|"
                 + plan.request().timing().serve().map(Object::toString).orElse("") + "|" + plan.seed();
-        return UUID.nameUUIDFromBytes(key.getBytes(StandardCharsets.UTF_8)).toString();
+        int number = seen.merge(key, 1, Integer::sum);
+        String whole = number > 1 ? key + "|" + number : key;
+        return UUID.nameUUIDFromBytes(whole.getBytes(StandardCharsets.UTF_8)).toString();
     }
 
     /** Time to fetch what a step needs; watching and taking out begin on the minute. */
     private static String trigger(Plan.StepKind kind) {
         return switch (kind) {
-            case SALT -> "-PT15M";
+            case THAW, SALT -> "-PT15M";
             case PAT_DRY, PREHEAT, COOK, SALT_OUTSIDE -> "-PT5M";
             case NEXT, WATCH, REST, SERVE -> "PT0M";
         };
@@ -91,6 +115,7 @@ public final class PlanCalendar {
 
     static String title(Plan.StepKind kind) {
         return switch (kind) {
+            case THAW -> "Thaw";
             case SALT -> "Salt";
             case PAT_DRY -> "Pat dry";
             case SALT_OUTSIDE -> "Salt the outside";

@@ -3,6 +3,7 @@ package io.github.saltfront.app.export;
 import io.github.saltfront.plan.BrineSheet;
 import io.github.saltfront.plan.CookSequence;
 import io.github.saltfront.plan.Interval;
+import io.github.saltfront.plan.Loads;
 import io.github.saltfront.plan.Plan;
 import io.github.saltfront.plan.Request;
 import io.github.saltfront.plan.Sodium;
@@ -41,6 +42,7 @@ public final class PlanJson {
         json.put("version", SCHEMA_VERSION);
         json.put("program_version", programVersion);
         json.put("food", food(plan.request().food()));
+        plan.thawing().ifPresent(thawing -> json.put("thaw_min", interval(thawing.time(), 1.0 / 60, 0)));
         json.put("salting", SaltJson.of(plan.request(), plan.salting()));
         json.put("cooking", cooking(plan));
         json.put("result", result(plan.result()));
@@ -70,12 +72,19 @@ public final class PlanJson {
         json.put("altitude_m", plan.request().cook().altitude());
         json.put("wished_core_c", Temperature.toCelsius(cook.wished()));
         json.put("pull_temperature_c", Temperature.toCelsius(cook.pullTemperature()));
+        json.put("raised_for_safety", cook.isRaised());
+        json.put("by_time_alone", !plan.request().equipment().thermometer());
+        json.put("by_hold", plan.endsByHold());
+        if (cook.loads().count() > 1) {
+            json.put("loads", loads(cook.loads()));
+        }
         json.put("reasons", cook.reasons());
         json.put("time_to_pull_min", interval(cook.timeToPull(), 1.0 / 60, 0));
         json.put("peak_core_temperature_c", interval(cook.peak(), 1, CELSIUS));
         json.put("time_to_peak_min", interval(cook.timeToPeak(), 1.0 / 60, 0));
         json.put("time_near_target_min", interval(cook.timeNearTarget(), 1.0 / 60, 0));
         json.put("rest_min", cook.rest() / 60);
+        json.put("served_core_temperature_c", interval(cook.served(), 1, CELSIUS));
         json.put("rest_under_foil", plan.request().cook().sequence().rest().foil());
         json.put("before", steps(plan.request().cook().sequence().before()));
         json.put("after", steps(plan.request().cook().sequence().after()));
@@ -92,6 +101,15 @@ public final class PlanJson {
         safety.put("hot_after_min", interval(cook.warmth().hotAfter(), 1.0 / 60, 0));
         safety.put("serving", serving());
         json.put("safety", safety);
+        return json;
+    }
+
+    private static Map<String, Object> loads(Loads loads) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("count", loads.count());
+        json.put("pieces", loads.pieces());
+        json.put("cycle_min", loads.cycle() / 60);
+        json.put("first_kept_hot_min", loads.delay() / 60);
         return json;
     }
 

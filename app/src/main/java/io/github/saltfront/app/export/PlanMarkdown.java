@@ -74,9 +74,8 @@ public final class PlanMarkdown {
                 List.of(
                         String.format(
                                 Locale.ROOT,
-                                "Take it out when the middle shows %.1f °C (%.0f °F), after %s min.",
-                                Temperature.toCelsius(cook.pullTemperature()),
-                                Temperature.toFahrenheit(cook.pullTemperature()),
+                                TakeOut.isByReading(plan) ? "Take it out %s, after %s min." : "Take it out %s.",
+                                TakeOut.when(plan),
                                 interval(cook.timeToPull(), 1.0 / 60, "%.0f")),
                         "It rises to " + interval(cook.peak().scaled(1, -Temperature.ZERO_CELSIUS), 1, "%.1f")
                                 + " °C while it rests.",

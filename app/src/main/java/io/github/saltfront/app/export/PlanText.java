@@ -2,6 +2,7 @@ package io.github.saltfront.app.export;
 
 import io.github.saltfront.plan.CookSequence;
 import io.github.saltfront.plan.Interval;
+import io.github.saltfront.plan.Loads;
 import io.github.saltfront.plan.Plan;
 import io.github.saltfront.plan.Request;
 import io.github.saltfront.plan.Sodium;
@@ -47,6 +48,10 @@ public final class PlanText {
                 food.pieces() == 1 ? "" : "s",
                 mass(food.pieceMass()),
                 QuantityFormat.length(food.shape().halfThickness(), KitchenUnits.METRIC)));
+        plan.thawing().ifPresent(thawing -> {
+            heading("THAW: in the refrigerator, covered");
+            row("time", thawing.words());
+        });
         text.append('\n').append(SaltSection.of(plan.request(), plan.salting()));
         cook();
         plate();
@@ -62,16 +67,27 @@ public final class PlanText {
         heading("COOK: " + with.appliance().name() + " at " + temperature(with.setting()));
         CookSequence sequence = with.sequence();
         sequence.before().forEach(step -> row("before", sequence(step)));
-        row("take out", "when it shows " + temperature(cook.pullTemperature()));
+        boolean timed = !plan.request().equipment().thermometer();
+        row("take out", TakeOut.isByReading(plan) ? "when it shows " + TakeOut.sign(plan) : TakeOut.when(plan));
         cook.reasons().forEach(this::bullet);
-        row("after", interval(cook.timeToPull(), 1.0 / 60, 0, "%.0f", "min"));
+        row(
+                "after",
+                timed
+                        ? QuantityFormat.time(60 * Math.ceil(cook.timeToPull().high() / 60))
+                        : interval(cook.timeToPull(), 1.0 / 60, 0, "%.0f", "min"));
+        loads(cook.loads());
         if (!sequence.isAlone()) {
             row("", "in the stage that the thermometer ends");
         }
         sequence.after().forEach(step -> row("next", sequence(step)));
-        row("then", "rises to " + interval(cook.peak(), 1, -Temperature.ZERO_CELSIUS, "%.1f", "°C"));
-        row("", interval(cook.timeToPeak(), 1.0 / 60, 0, "%.0f", "min") + " after it is out");
+        if (sequence.after().isEmpty()) {
+            row("then", "rises to " + peak(cook));
+            row("", interval(cook.timeToPeak(), 1.0 / 60, 0, "%.0f", "min") + " after it is out");
+        } else {
+            row("hottest", peak(cook) + " in the middle");
+        }
         row("rest", QuantityFormat.time(cook.rest()) + ", " + sequence.rest().words());
+        row("served", interval(cook.served(), 1, -Temperature.ZERO_CELSIUS, "%.0f", "°C") + " in the middle");
         cook.check()
                 .ifPresentOrElse(
                         this::check,
@@ -101,6 +117,20 @@ public final class PlanText {
                 "keep it at " + temperature(serving.hotHolding()) + " or above, or eat it within "
                         + QuantityFormat.time(serving.out()));
         row("", QuantityFormat.time(serving.outInHotAir()) + " where the air is above 32 °C (90 °F)");
+    }
+
+    private static String peak(Plan.CookPlan cook) {
+        return interval(cook.peak(), 1, -Temperature.ZERO_CELSIUS, "%.1f", "°C");
+    }
+
+    private void loads(Loads loads) {
+        if (loads.count() > 1) {
+            row(
+                    "loads",
+                    loads.count() + " of " + loads.pieces() + " pieces, one every " + QuantityFormat.time(loads.cycle())
+                            + "; the first is kept hot for "
+                            + QuantityFormat.time(loads.delay()) + ", and dries a little");
+        }
     }
 
     private static String sequence(CookSequence.Step step) {

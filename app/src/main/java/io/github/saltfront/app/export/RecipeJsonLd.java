@@ -4,7 +4,6 @@ import io.github.saltfront.plan.BrineSheet;
 import io.github.saltfront.plan.Effort;
 import io.github.saltfront.plan.Plan;
 import io.github.saltfront.plan.Sodium;
-import io.github.saltfront.units.Temperature;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -60,10 +59,9 @@ public final class RecipeJsonLd {
     private static String description(Plan plan) {
         return String.format(
                 Locale.ROOT,
-                "Taken out at %.0f °C (%.0f °F) and rested %.0f min. Official minimum for consumers: %s. Times are for this weight"
-                        + " and thickness; the thermometer decides.",
-                Temperature.toCelsius(plan.cooking().pullTemperature()),
-                Temperature.toFahrenheit(plan.cooking().pullTemperature()),
+                "Taken out %s, and rested %.0f min. Official minimum for consumers: %s. Times are for this weight and thickness; the"
+                        + " thermometer decides.",
+                TakeOut.when(plan),
                 plan.cooking().rest() / 60,
                 plan.cooking().verdict().rule().consumerMinimum().describe());
     }

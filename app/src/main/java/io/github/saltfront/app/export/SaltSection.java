@@ -51,8 +51,14 @@ public final class SaltSection {
                         text.append(TextLayout.wrapped(reason.words() + source(reason.sources()), "  - ", "    ")));
         salting.soaking().ifPresent(this::bath);
         if (salting.salt() > 0) {
-            row("salt", grams(salting.salt()) + " by the scale, or " + spoons(salting.salt()));
+            String spoons = spoons(salting.salt());
+            row(
+                    "salt",
+                    request.equipment().scale()
+                            ? grams(salting.salt()) + " by the scale, or " + spoons
+                            : spoons + "; that is " + grams(salting.salt()) + " by a scale");
             row("", "of " + lower(request.salting().salt().name()) + ", level");
+            loads();
         }
         salting.soaking().ifPresent(this::strength);
         time();
@@ -215,6 +221,18 @@ public final class SaltSection {
 
     private static String lower(String name) {
         return name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
+    }
+
+    /** What each load takes, where they are salted one after the other. */
+    private void loads() {
+        int once = request.piecesAtOnce();
+        double share = (double) once / request.food().pieces();
+        if (share < 1) {
+            String liquid = salting.water() > 0
+                    ? " in " + QuantityFormat.mass(share * salting.water(), KitchenUnits.METRIC) + " water, mixed anew"
+                    : "";
+            row("", "for each load of " + once + ": " + grams(share * salting.salt()) + liquid);
+        }
     }
 
     private String spoons(double salt) {

@@ -3,6 +3,7 @@ package io.github.saltfront.app.export;
 import io.github.saltfront.plan.Outcome;
 import io.github.saltfront.plan.Plan;
 import io.github.saltfront.plan.PlanSearch;
+import io.github.saltfront.plan.Request;
 import io.github.saltfront.plan.Sensitivity;
 import io.github.saltfront.plan.Uncertainty;
 import io.github.saltfront.plan.Way;
@@ -25,16 +26,19 @@ final class WayWords {
     /** What is done in another way, such as "Salt it dry for 12 h". */
     static String title(Way way, Plan plan) {
         String salting = salting(way);
-        boolean sameHeat = Math.abs(way.setting() - plan.request().cook().setting()) < 1;
+        Request.Cook cook = plan.request().cook();
+        boolean sameAppliance = way.appliance().id().equals(cook.appliance().id());
+        boolean sameHeat = sameAppliance && Math.abs(way.setting() - cook.setting()) < 1;
         List<String> heat = new ArrayList<>();
         if (!sameHeat) {
             heat.add(String.format(
                     Locale.ROOT,
                     "%s at %.0f °C",
-                    plan.request().cook().appliance().name().toLowerCase(Locale.ROOT),
+                    way.appliance().name().toLowerCase(Locale.ROOT),
                     Temperature.toCelsius(way.setting())));
         }
         if (way.core().isPresent()
+                && !way.core().equals(plan.request().taste().core())
                 && Math.abs(way.core().getAsDouble() - plan.cooking().wished()) > 0.5) {
             heat.add(String.format(
                     Locale.ROOT,
@@ -82,6 +86,7 @@ final class WayWords {
         double value = outcome.value(wish);
         return switch (wish) {
             case JUICE, EVEN_SALT -> String.format(Locale.ROOT, "%.0f %%", 100 * value);
+            case TENDER -> String.format(Locale.ROOT, "%.0f", 100 * value);
             case CRISP_SKIN -> String.format(Locale.ROOT, "%.0f °C", Temperature.toCelsius(value));
             case LITTLE_WORK -> String.format(Locale.ROOT, "%.0f", value);
             case SHORT -> time(value);

@@ -1,6 +1,8 @@
 package io.github.saltfront.app.follow;
 
 import io.github.saltfront.app.follow.CookAlarm.Kind;
+import io.github.saltfront.app.follow.Follower.Look;
+import io.github.saltfront.live.LiveCook;
 import io.github.saltfront.live.LiveWarning;
 import io.github.saltfront.live.Outlook;
 import java.util.ArrayList;
@@ -20,14 +22,14 @@ final class AlarmRules {
     /**
      * Returns what is to be raised now.
      *
-     * @param outlook what is known and expected
+     * @param look what is known and expected
      * @param alarms all that were raised before, in order
      * @param now present time [ms since 1970]
      * @param again time after which an acknowledged alarm comes again [ms]
      */
-    static List<Cause> due(Outlook outlook, List<CookAlarm> alarms, long now, long again) {
+    static List<Cause> due(Look look, List<CookAlarm> alarms, long now, long again) {
         List<Cause> due = new ArrayList<>();
-        for (Cause cause : causes(outlook)) {
+        for (Cause cause : causes(look)) {
             Optional<CookAlarm> last = alarms.stream()
                     .filter(alarm -> alarm.kind() == cause.kind() && isSame(alarm, cause))
                     .reduce((a, b) -> b);
@@ -40,7 +42,7 @@ final class AlarmRules {
 
     /** Probes and limits have many reasons; each is told once. */
     private static boolean isSame(CookAlarm alarm, Cause cause) {
-        boolean many = cause.kind() == Kind.PROBE || cause.kind() == Kind.SAFETY;
+        boolean many = cause.kind() == Kind.PROBE || cause.kind() == Kind.SAFETY || cause.kind() == Kind.NEXT_HEAT;
         return !many || pattern(alarm.text()).equals(pattern(cause.text()));
     }
 
@@ -50,19 +52,28 @@ final class AlarmRules {
     }
 
     private static boolean mayComeAgain(CookAlarm last, long now, long again) {
-        boolean insists = last.kind() == Kind.PULL_NOW || last.kind() == Kind.SERVE;
+        boolean insists = last.kind() == Kind.PULL_NOW || last.kind() == Kind.SERVE || last.kind() == Kind.NEXT_HEAT;
         return insists
                 && last.acknowledged().isPresent()
                 && now - last.acknowledged().getAsLong() >= again;
     }
 
-    private static List<Cause> causes(Outlook outlook) {
+    private static List<Cause> causes(Look look) {
         List<Cause> causes = new ArrayList<>();
+        Outlook outlook = look.outlook();
+        Optional<LiveCook.Heat> next =
+                look.heat() < look.heats().size() ? Optional.of(look.heats().get(look.heat())) : Optional.empty();
+        LiveCook.Heat on = look.heats().get(look.heat() - 1);
+        if (!on.told() && outlook.phase() == Outlook.Phase.HEAT) {
+            causes.add(new Cause(
+                    Kind.NEXT_HEAT,
+                    "By the plan's clock it goes on now: " + CookJson.heat(on) + ". Say so when it is there."));
+        }
+        String where = next.map(heat -> "It goes on now: " + CookJson.heat(heat) + ".")
+                .orElse("Take it out of the heat now. It goes on warming inside while it rests.");
         switch (outlook.pull().advice()) {
             case SOON -> causes.add(new Cause(Kind.GET_READY, "Get ready: it should come out within 5 minutes."));
-            case NOW ->
-                causes.add(new Cause(
-                        Kind.PULL_NOW, "Take it out of the heat now. It goes on warming inside while it rests."));
+            case NOW -> causes.add(new Cause(Kind.PULL_NOW, where));
             default -> {
                 // nothing to do yet, or it is out
             }

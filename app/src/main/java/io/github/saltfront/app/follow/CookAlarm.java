@@ -17,6 +17,8 @@ record CookAlarm(long number, Kind kind, String text, double time, long raised, 
     enum Kind {
         /** Within five minutes it should come out. */
         GET_READY(false),
+        /** By the clock it goes on into the next heat. */
+        NEXT_HEAT(true),
         /** It should come out now. */
         PULL_NOW(true),
         /** A limit of safety is broken, or about to be. */

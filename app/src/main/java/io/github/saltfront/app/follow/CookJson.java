@@ -94,9 +94,32 @@ final class CookJson {
         json.put("outlook", OutlookJson.outlook(look.outlook()));
         json.putAll(clockTimes(cook, look.outlook()));
         json.put("fan", look.fan().stream().map(CookJson::fanPoint).toList());
+        if (look.heats().size() > 1) {
+            json.put("heats", heats(look));
+        }
         json.put("left_out", look.leftOut().stream().map(CookJson::leftOut).toList());
         json.put("alarms", cook.alarms().stream().map(CookJson::alarm).toList());
         return json;
+    }
+
+    private static List<Map<String, Object>> heats(Look look) {
+        List<Map<String, Object>> list = new ArrayList<>();
+        for (LiveCook.Heat heat : look.heats()) {
+            Map<String, Object> json = new LinkedHashMap<>();
+            json.put("words", heat(heat));
+            json.put("main", heat.main());
+            heat.begin().ifPresent(begin -> json.put("begin_min", begin / 60));
+            json.put("told", heat.told());
+            json.put("on", list.size() + 1 == look.heat());
+            list.add(json);
+        }
+        return list;
+    }
+
+    /** A heat in a few words. */
+    static String heat(LiveCook.Heat heat) {
+        return String.format(
+                java.util.Locale.ROOT, "%s at %.0f °C", heat.appliance(), Temperature.toCelsius(heat.setting()));
     }
 
     private static Map<String, Object> clockTimes(RunningCook cook, Outlook outlook) {

@@ -97,7 +97,6 @@ public final class CookRegistry implements AutoCloseable {
         }
         String kept = withTime(request, started);
         Plan plan = kitchen.plan(kept);
-        LiveSetup.requireOneHeat(plan.request());
         String title = options.title().isEmpty() ? LiveSetup.of(plan).meat().name() : options.title();
         StoredCook stored = new StoredCook(
                 UUID.randomUUID().toString(),
@@ -361,11 +360,45 @@ public final class CookRegistry implements AutoCloseable {
     public Map<String, Object> end(String id, byte[] body) {
         RunningCook cook = going(id);
         Map<String, Object> ending = CookEnding.read(body, cook.outlook());
-        cook.end(ending, kitchen.now());
+        cook.end(ending, programVersion, kitchen.now());
         synchronized (open) {
             open.remove(id);
         }
         return ending;
+    }
+
+    /**
+     * Returns a cook that is over as the notebook takes it.
+     *
+     * @param id its id
+     * @param ending what {@link #end} returned
+     * @return the note and its readings
+     * @throws NoSuchCook if there is none
+     */
+    public CookNoted noted(String id, Map<String, Object> ending) {
+        return CookNoted.of(get(id), ending);
+    }
+
+    /**
+     * Returns the record of a cook as a page of its own: what its readings show by themselves.
+     *
+     * @param id its id
+     * @return HTML; empty without readings that count
+     * @throws NoSuchCook if there is none
+     */
+    public Optional<String> record(String id) {
+        return get(id).record(programVersion);
+    }
+
+    /**
+     * Returns the front of heat as the readings make it likely.
+     *
+     * @param id its id
+     * @return content for a JSON writer; empty as long as nothing is computed
+     * @throws NoSuchCook if there is none
+     */
+    public Optional<Map<String, Object>> front(String id) {
+        return get(id).look().map(FrontJson::of);
     }
 
     /**

@@ -2,6 +2,7 @@ package io.github.saltfront.app.follow;
 
 import io.github.saltfront.app.store.StoredReading;
 import io.github.saltfront.live.CookEvent;
+import io.github.saltfront.live.FrontMoment;
 import io.github.saltfront.live.LiveCook;
 import io.github.saltfront.live.LiveSetup;
 import io.github.saltfront.live.Outlook;
@@ -32,6 +33,11 @@ final class Follower {
     private static final double FAN_BEYOND = 1200;
     private static final double SHORTEST_FAN = 1800;
     private static final double LONGEST_FAN = 6 * 3600.0;
+    private static final int FRONT_POINTS = 61;
+
+    /** Share of the whole time after which the front is drawn anew [-]. */
+    private static final double FRONT_EVERY = 0.01;
+
     private static final double LONGEST = 4 * 86400.0 - 1;
     private static final int MOST_LEFT_OUT = 500;
 
@@ -41,6 +47,8 @@ final class Follower {
     private final Set<String> fahrenheit = new TreeSet<>();
     private final Map<String, TreeMap<Double, Double>> seen = new TreeMap<>();
     private final Set<Long> heard = new HashSet<>();
+    private List<FrontMoment> front = List.of();
+    private double frontTime;
     private int since;
     private long refreshed;
     private long refreshCost;
@@ -105,6 +113,7 @@ final class Follower {
         }
         if (!events.isEmpty()) {
             cook.tell(events, executor);
+            front = List.of();
         }
     }
 
@@ -119,6 +128,7 @@ final class Follower {
         refreshed = System.nanoTime();
         refreshCost = refreshed - nanos;
         since = 0;
+        front = List.of();
     }
 
     /** What is known at a moment. */
@@ -126,8 +136,22 @@ final class Follower {
             Outlook outlook,
             List<LiveCook.FanPoint> fan,
             List<LeftOut> leftOut,
+            List<LiveCook.Heat> heats,
+            List<FrontMoment> front,
+            String coreProbe,
             LiveSetup setup,
-            Set<String> fahrenheit) {}
+            Set<String> fahrenheit) {
+        /** Returns the number, from 1, of the heat that is on by what was told or by the clock. */
+        int heat() {
+            int on = 1;
+            for (int h = 1; h < heats.size(); h++) {
+                if (heats.get(h).begin().orElse(Double.POSITIVE_INFINITY) <= outlook.time()) {
+                    on = h + 1;
+                }
+            }
+            return on;
+        }
+    }
 
     /** A reading that does not count. */
     record LeftOut(String probe, double time, double temperature, String why) {}
@@ -139,7 +163,29 @@ final class Follower {
                 ? outlook.plate().servedIn().p95()
                 : outlook.pull().timeLeft().p95();
         double ahead = Math.min(LONGEST_FAN, Math.max(SHORTEST_FAN, end + FAN_BEYOND));
-        return new Look(outlook, cook.fan(time, ahead, FAN_POINTS), leftOut(), setup, Set.copyOf(fahrenheit));
+        return new Look(
+                outlook,
+                cook.fan(time, ahead, FAN_POINTS),
+                leftOut(),
+                cook.heats(),
+                front(time, outlook),
+                cook.coreProbe().orElse(""),
+                setup,
+                Set.copyOf(fahrenheit));
+    }
+
+    /** The front of heat; drawn anew when the clock has gone on a little, since it costs as much as an outlook. */
+    private List<FrontMoment> front(double time, Outlook outlook) {
+        boolean resting = outlook.phase() == Outlook.Phase.REST;
+        double left = resting
+                ? outlook.plate().servedIn().p50()
+                : outlook.pull().timeLeft().p50();
+        double end = time + Math.max(0, Math.min(LONGEST_FAN, left));
+        if (front.isEmpty() || Math.abs(time - frontTime) > FRONT_EVERY * end) {
+            front = cook.front(time, Math.max(end, 60), FRONT_POINTS);
+            frontTime = time;
+        }
+        return front;
     }
 
     private List<LeftOut> leftOut() {

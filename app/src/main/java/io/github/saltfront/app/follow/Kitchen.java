@@ -16,10 +16,14 @@ final class Kitchen {
     /** Ensembles that are simulated at once; each uses all processors that are free. */
     private static final int HEAVY = 2;
 
+    /** Cooks that look ahead at once: one processor stays free for those who bring readings. */
+    private static final int LOOKS = Math.max(1, Runtime.getRuntime().availableProcessors() - 1);
+
     private final Function<byte[], Plan> planner;
     private final Executor executor;
     private final FollowSettings settings;
     private final Semaphore heavy = new Semaphore(HEAVY, true);
+    private final Semaphore looks = new Semaphore(LOOKS, true);
     private final Set<CookListener> listeners = new CopyOnWriteArraySet<>();
 
     Kitchen(Function<byte[], Plan> planner, Executor executor, FollowSettings settings) {
@@ -62,6 +66,16 @@ final class Kitchen {
 
     void endHeavy() {
         heavy.release();
+    }
+
+    /** Absorbs and looks ahead, in turn with the other cooks. */
+    void inTurn(Runnable look) throws InterruptedException {
+        looks.acquire();
+        try {
+            look.run();
+        } finally {
+            looks.release();
+        }
     }
 
     void add(CookListener listener) {

@@ -32,6 +32,7 @@ final class RunningCook implements AutoCloseable {
     private static final String ALARM = "alarm";
     private static final String ACKNOWLEDGED = "acknowledged";
     static final String ENDING = "ending";
+    private static final String RECORD = "record";
 
     private final StoredCook stored;
     private final CookOptions options;
@@ -44,6 +45,7 @@ final class RunningCook implements AutoCloseable {
     private final List<CookAlarm> alarms = new ArrayList<>();
     private final Map<String, String> roles = new LinkedHashMap<>();
     private final Map<Long, MqttSource> sources = new LinkedHashMap<>();
+    private Optional<String> record = Optional.empty();
     private Optional<Look> look = Optional.empty();
     private Optional<String> failure = Optional.empty();
     private Optional<Thread> thread = Optional.empty();
@@ -135,6 +137,8 @@ final class RunningCook implements AutoCloseable {
         } else if (event.kind().equals(ACKNOWLEDGED)) {
             long number = told.content().path("alarm").asLong();
             alarms.replaceAll(a -> a.number() == number && a.isOpen() ? a.acknowledgedAt(event.received()) : a);
+        } else if (event.kind().equals(RECORD)) {
+            record = Optional.of(told.content().path("page").asString());
         } else {
             events.add(told);
         }
@@ -227,7 +231,13 @@ final class RunningCook implements AutoCloseable {
     private static boolean isAnsweredBy(CookAlarm alarm, ToldEvent told) {
         return switch (told.kind()) {
             case ToldEvent.TAKEN_OUT ->
-                alarm.kind() == CookAlarm.Kind.PULL_NOW || alarm.kind() == CookAlarm.Kind.GET_READY;
+                alarm.kind() == CookAlarm.Kind.PULL_NOW
+                        || alarm.kind() == CookAlarm.Kind.GET_READY
+                        || alarm.kind() == CookAlarm.Kind.NEXT_HEAT;
+            case ToldEvent.HEAT_BEGUN ->
+                alarm.kind() == CookAlarm.Kind.NEXT_HEAT
+                        || alarm.kind() == CookAlarm.Kind.PULL_NOW
+                        || alarm.kind() == CookAlarm.Kind.GET_READY;
             case ToldEvent.UNIT, ToldEvent.PROBE_MOVED ->
                 alarm.kind() == CookAlarm.Kind.PROBE && alarm.text().contains('"' + told.probe() + '"');
             default -> false;
@@ -253,8 +263,19 @@ final class RunningCook implements AutoCloseable {
         return true;
     }
 
-    /** Ends the cook. */
-    void end(Map<String, Object> ending, long now) {
+    /** The record as a page: as it was when the cook ended, or as it stands; empty without readings that count. */
+    Optional<String> record(String programVersion) {
+        synchronized (this) {
+            if (record.isPresent()) {
+                return record;
+            }
+        }
+        return look().flatMap(seen -> CookRecord.page(this, seen, programVersion));
+    }
+
+    /** Ends the cook; its record is kept as it stands now, so that no later program judges otherwise. */
+    void end(Map<String, Object> ending, String programVersion, long now) {
+        record(programVersion).ifPresent(page -> keep(RECORD, Map.of("page", page), now));
         keep(ENDING, ending, now);
         store.end(stored.id(), now);
         synchronized (this) {
@@ -281,9 +302,10 @@ final class RunningCook implements AutoCloseable {
                     wait = 0;
                     continue;
                 }
-                follower.add(batch.readings());
+                Follower present = follower;
+                kitchen.inTurn(() -> present.add(batch.readings()));
                 follower.tell(batch.events());
-                show(follower, taken);
+                kitchen.inTurn(() -> show(present.look(clock.at(taken)), taken));
                 if (follower.wantsRefresh(System.nanoTime()) && kitchen.tryHeavy()) {
                     try {
                         follower.refresh(System.nanoTime());
@@ -335,9 +357,8 @@ final class RunningCook implements AutoCloseable {
         }
     }
 
-    private void show(Follower follower, long now) {
-        Look seen = follower.look(clock.at(now));
-        for (AlarmRules.Cause cause : AlarmRules.due(seen.outlook(), alarms(), now, kitchen.alarmAgainMs())) {
+    private void show(Look seen, long now) {
+        for (AlarmRules.Cause cause : AlarmRules.due(seen, alarms(), now, kitchen.alarmAgainMs())) {
             Map<String, Object> content = new LinkedHashMap<>();
             content.put("alarm", cause.kind().name());
             content.put("text", cause.text());

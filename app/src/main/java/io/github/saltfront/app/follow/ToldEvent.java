@@ -27,6 +27,7 @@ record ToldEvent(long number, String kind, double time, JsonNode content) {
     static final String DOOR = "door";
     static final String SETTING = "setting";
     static final String TURNED = "turned";
+    static final String HEAT_BEGUN = "heat-begun";
     static final String TAKEN_OUT = "taken-out";
     static final String PROBE_MOVED = "probe-moved";
     static final String UNIT = "unit";
@@ -34,11 +35,12 @@ record ToldEvent(long number, String kind, double time, JsonNode content) {
     static final String UNDO = "undo";
 
     private static final Map<String, String> KINDS = kinds();
+    private static final int MOST_HEATS = 20;
     private static final int LONGEST_NOTE = 2000;
 
     private static Map<String, String> kinds() {
         Map<String, String> kinds = new LinkedHashMap<>();
-        for (String kind : new String[] {DOOR, SETTING, TURNED, TAKEN_OUT, PROBE_MOVED, UNIT, NOTE, UNDO}) {
+        for (String kind : new String[] {DOOR, SETTING, TURNED, HEAT_BEGUN, TAKEN_OUT, PROBE_MOVED, UNIT, NOTE, UNDO}) {
             kinds.put(kind, kind);
         }
         return kinds;
@@ -75,6 +77,7 @@ record ToldEvent(long number, String kind, double time, JsonNode content) {
                         "setting_c",
                         Temperature.toCelsius(
                                 root.quantityInRange("setting", Dimension.TEMPERATURE, "0 °C", "500 °C")));
+            case HEAT_BEGUN -> content.put("number", root.integer("number", 2, MOST_HEATS));
             case PROBE_MOVED -> content.put("probe", root.text("probe"));
             case UNIT -> {
                 content.put("probe", root.text("probe"));
@@ -124,6 +127,8 @@ record ToldEvent(long number, String kind, double time, JsonNode content) {
                 Optional.of(new CookEvent.SettingChanged(
                         time, Temperature.fromCelsius(content.path("setting_c").asDouble())));
             case TURNED -> Optional.of(new CookEvent.Flipped(time));
+            case HEAT_BEGUN ->
+                Optional.of(new CookEvent.HeatBegun(time, content.path("number").asInt()));
             case TAKEN_OUT -> Optional.of(new CookEvent.TakenOut(time));
             case PROBE_MOVED -> Optional.of(new CookEvent.ProbeMoved(time, probe()));
             case UNIT ->
@@ -158,6 +163,7 @@ record ToldEvent(long number, String kind, double time, JsonNode content) {
                 String.format(
                         Locale.ROOT, "Set to %.0f °C", content.path("setting_c").asDouble());
             case TURNED -> "Turned over";
+            case HEAT_BEGUN -> "Into heat " + content.path("number").asInt();
             case TAKEN_OUT -> "Taken out of the heat";
             case PROBE_MOVED -> "Probe " + probe() + " moved";
             case UNIT -> "Probe " + probe() + " reads °" + content.path("unit").asString();

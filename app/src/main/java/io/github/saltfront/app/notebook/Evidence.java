@@ -107,21 +107,14 @@ public record Evidence(
         } catch (IllegalArgumentException e) {
             throw new IllegalArgumentException("measured.thickness: " + e.getMessage(), e);
         }
-        return new Request(
-                new Request.Food(
-                        food.cut(),
-                        food.meat(),
-                        shape,
-                        food.pieces(),
-                        food.pieceMass(),
-                        food.edibleShare(),
-                        food.startTemperature()),
-                request.salting(),
-                request.cook(),
-                request.taste(),
-                request.timing(),
-                request.guests(),
-                request.assumptions());
+        return request.of(new Request.Food(
+                food.cut(),
+                food.meat(),
+                shape,
+                food.pieces(),
+                food.pieceMass(),
+                food.edibleShare(),
+                food.startTemperature()));
     }
 
     private static Optional<SaltTaste.Tasting> tasting(CookNote note, Plan plan) {

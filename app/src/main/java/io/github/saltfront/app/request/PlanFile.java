@@ -33,19 +33,27 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 
 /** Reads a request for a plan; everything but the cut and the mass has a stated default. */
 public final class PlanFile {
-    private final Document document;
     private final Catalog catalog;
     private final ZonedDateTime now;
     private final List<Assumption> assumptions = new ArrayList<>();
 
-    private PlanFile(Document document, Catalog catalog, ZonedDateTime now) {
-        this.document = document;
+    PlanFile(Catalog catalog, ZonedDateTime now) {
         this.catalog = catalog;
         this.now = now;
     }
+
+    /**
+     * What all dishes of a meal have in common.
+     *
+     * @param timing when it is
+     * @param guests who eats
+     * @param equipment what the kitchen has
+     */
+    record Occasion(Request.Timing timing, Request.Guests guests, Request.Equipment equipment) {}
 
     /**
      * Reads a document.
@@ -57,7 +65,11 @@ public final class PlanFile {
      * @throws io.github.saltfront.app.document.DocumentException with all problems of the file
      */
     public static Request read(Document document, Catalog catalog, ZonedDateTime now) {
-        return new PlanFile(document, catalog, now).read();
+        notebook(document);
+        PlanFile file = new PlanFile(catalog, now);
+        Request request = file.read(document.root(), file::readOccasion);
+        document.requireNoErrors();
+        return request;
     }
 
     /**
@@ -84,9 +96,15 @@ public final class PlanFile {
         return root.findText("notebook").map(profile -> new NotebookUse(profile, ""));
     }
 
-    private Request read() {
-        notebook(document);
-        Node root = document.root();
+    /** Reads when and for whom it is. */
+    Occasion readOccasion(Node root) {
+        Request.Timing timing = readTiming(root);
+        Request.Guests guests = readGuests(root);
+        return new Occasion(timing, guests, EquipmentReader.read(root, catalog));
+    }
+
+    /** Reads a dish; problems are left in the document. */
+    Request read(Node root, Function<Node, Occasion> readOccasion) {
         Optional<Cut> cut = readCut(root);
         MeatModel meat = cut.map(MeatModel::of).orElseGet(() -> MeatModel.of(anyCut()));
         if (root.isGroup("meat")) {
@@ -97,10 +115,9 @@ public final class PlanFile {
         Request.Salting salting = readSalting(root, label);
         Request.Cook cook = readCook(root);
         Request.Taste taste = readTaste(root);
-        Request.Timing timing = readTiming(root);
-        Request.Guests guests = readGuests(root);
-        document.requireNoErrors();
-        return new Request(food, salting, cook, taste, timing, guests, assumptions);
+        Occasion occasion = readOccasion.apply(root);
+        return new Request(
+                food, salting, cook, taste, occasion.timing(), occasion.guests(), occasion.equipment(), assumptions);
     }
 
     private Cut anyCut() {
@@ -134,7 +151,7 @@ public final class PlanFile {
         });
         double mass = root.quantityInRange("mass", Dimension.MASS, "5 g", "40 kg");
         OptionalDouble thickness = root.findQuantityInRange("thickness", Dimension.LENGTH, "2 mm", "400 mm");
-        OptionalDouble start = root.findQuantityInRange("start_temperature", Dimension.TEMPERATURE, "-2 °C", "30 °C");
+        OptionalDouble start = root.findQuantityInRange("start_temperature", Dimension.TEMPERATURE, "-30 °C", "30 °C");
         double startTemperature = start.orElseGet(() -> {
             assume("start_temperature", "4 °C", "from the refrigerator");
             return Temperature.fromCelsius(4);

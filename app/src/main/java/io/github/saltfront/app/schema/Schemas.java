@@ -17,10 +17,12 @@ public final class Schemas {
     private static Map<String, String> names() {
         Map<String, String> names = new LinkedHashMap<>();
         names.put("plan-request", "the file that plan reads");
+        names.put("meal-request", "the file that meal reads");
         names.put("simulation", "the file that simulate reads");
         names.put("trial", "the file that trial design reads");
         names.put("cook-file", "the file that notebook add reads");
         names.put("plan", "what plan --json writes");
+        names.put("meal", "what meal --json writes");
         names.put("history", "what simulate writes as JSON");
         names.put("fronts", "what plan --format fronts writes");
         names.put("outlook", "what follow --json writes");

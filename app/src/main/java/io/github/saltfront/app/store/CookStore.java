@@ -20,9 +20,9 @@ public final class CookStore implements AutoCloseable {
     private final Jdbi jdbi;
     private final GroupCommit commits;
 
-    CookStore(Jdbi jdbi) {
+    CookStore(Jdbi jdbi, Runnable afterBreak) {
         this.jdbi = jdbi;
-        commits = new GroupCommit(jdbi);
+        commits = new GroupCommit(jdbi, afterBreak);
     }
 
     /**

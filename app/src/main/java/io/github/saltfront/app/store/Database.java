@@ -1,5 +1,8 @@
 package io.github.saltfront.app.store;
 
+import com.zaxxer.hikari.HikariConfig;
+import com.zaxxer.hikari.HikariDataSource;
+import com.zaxxer.hikari.HikariPoolMXBean;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -8,6 +11,7 @@ import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import javax.sql.DataSource;
@@ -18,21 +22,27 @@ import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
 
 /**
- * The file of data. Opening it moves it to the present form; before a file with data is changed, a whole copy is put beside it,
- * and where the move fails the file is left as it was.
+ * The data: a file of SQLite, or a database of a PostgreSQL server. Opening moves it to the present form; before one with data is
+ * changed, a whole copy is made, beside the file or in a schema of its own, and where the move fails the data are left as they were.
+ * One web program at a time; commands may read and write beside it.
  */
-public final class Database {
+public final class Database implements AutoCloseable {
     private static final DateTimeFormatter STAMP = DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss", Locale.ROOT);
     private static final int BUSY_MS = 5000;
+    private static final int CONNECTIONS = 8;
     static final String MIGRATIONS = "classpath:io/github/saltfront/app/store/migration";
-    private static final List<Logger> QUIET = List.of(Logger.getLogger("org.flywaydb"));
+    static final String SERVER_MIGRATIONS = "classpath:io/github/saltfront/app/store/migrationpostgresql";
+    private static final List<Logger> QUIET =
+            List.of(Logger.getLogger("org.flywaydb"), Logger.getLogger("com.zaxxer.hikari"));
 
     private final Jdbi jdbi;
     private final Path file;
+    private final Optional<HikariDataSource> pool;
 
-    private Database(Jdbi jdbi, Path file) {
+    private Database(Jdbi jdbi, Path file, Optional<HikariDataSource> pool) {
         this.jdbi = jdbi;
         this.file = file;
+        this.pool = pool;
     }
 
     /**
@@ -43,7 +53,20 @@ public final class Database {
      * @throws IllegalArgumentException if the file is none of this program, or of a later one
      */
     public static Database open(Path file) {
-        return open(file, MIGRATIONS);
+        return open(DataPlace.of(file));
+    }
+
+    /**
+     * Opens or creates the data of a place.
+     *
+     * @param place the place
+     * @return the database
+     * @throws IllegalArgumentException if they are none of this program, or of a later one, or a server cannot be reached
+     */
+    public static Database open(DataPlace place) {
+        return place.server().isPresent()
+                ? openServer(place, place.server().get(), SERVER_MIGRATIONS)
+                : open(place.file(), MIGRATIONS);
     }
 
     static Database open(Path file, String... migrations) {
@@ -58,20 +81,55 @@ public final class Database {
         }
         DataSource source = source(file);
         try {
-            Flyway flyway =
-                    Flyway.configure().dataSource(source).locations(migrations).load();
-            boolean filled = flyway.info().current() != null;
-            if (filled && flyway.info().pending().length > 0) {
-                copy(Jdbi.create(source), file);
-            }
-            flyway.migrate();
+            migrate(source, () -> copy(Jdbi.create(source), file), migrations);
         } catch (FlywayException e) {
             throw new IllegalArgumentException(
                     "--data: " + file + " cannot be opened as a file of saved plans and cooks (" + firstLine(e)
                             + "); give another file, or the copy that lies beside it.",
                     e);
         }
-        return new Database(Jdbi.create(source), file);
+        return new Database(Jdbi.create(source), file, Optional.empty());
+    }
+
+    static Database openServer(DataPlace place, String address, String... migrations) {
+        QUIET.forEach(logger -> logger.setLevel(Level.SEVERE));
+        HikariConfig config = new HikariConfig();
+        config.setJdbcUrl(address);
+        config.setMaximumPoolSize(CONNECTIONS);
+        config.setMinimumIdle(1);
+        config.setConnectionTimeout(BUSY_MS);
+        HikariDataSource pool;
+        try {
+            pool = new HikariDataSource(config);
+        } catch (RuntimeException e) {
+            throw unusable(place, e);
+        }
+        try {
+            migrate(pool, () -> copySchema(Jdbi.create(pool)), migrations);
+        } catch (FlywayException e) {
+            pool.close();
+            throw unusable(place, e);
+        }
+        return new Database(Jdbi.create(pool), place.file(), Optional.of(pool));
+    }
+
+    private static IllegalArgumentException unusable(DataPlace place, Exception e) {
+        Throwable cause = e.getCause() == null ? e : e.getCause();
+        String reason = String.valueOf(cause.getMessage()).lines().findFirst().orElse("");
+        return new IllegalArgumentException(
+                "--data: " + place + " cannot be opened (" + reason
+                        + "); start the server, check host, database and user, or give a file.",
+                e);
+    }
+
+    private static void migrate(DataSource source, Runnable copy, String... migrations) {
+        Flyway flyway =
+                Flyway.configure().dataSource(source).locations(migrations).load();
+        boolean filled = flyway.info().current() != null;
+        if (filled && flyway.info().pending().length > 0) {
+            copy.run();
+        }
+        flyway.migrate();
     }
 
     private static String firstLine(Exception e) {
@@ -97,6 +155,30 @@ public final class Database {
                 handle -> handle.execute("vacuum into ?", copy.toAbsolutePath().toString()));
     }
 
+    /** All tables, in a schema of their own. */
+    private static void copySchema(Jdbi jdbi) {
+        jdbi.useTransaction(handle -> {
+            String schema = handle.createQuery("select current_schema()")
+                    .mapTo(String.class)
+                    .one();
+            String copy = schema + "_" + LocalDateTime.now().format(STAMP).replace('-', '_') + "_backup";
+            handle.execute("create schema " + quoted(copy));
+            List<String> tables = handle.createQuery("select table_name from information_schema.tables"
+                            + " where table_schema = :schema and table_type = 'BASE TABLE'")
+                    .bind("schema", schema)
+                    .mapTo(String.class)
+                    .list();
+            for (String table : tables) {
+                handle.execute("create table " + quoted(copy) + "." + quoted(table) + " as table " + quoted(schema)
+                        + "." + quoted(table));
+            }
+        });
+    }
+
+    private static String quoted(String name) {
+        return "\"" + name.replace("\"", "\"\"") + "\"";
+    }
+
     /** Returns the saved plans. */
     public SavedPlans savedPlans() {
         return new SavedPlans(jdbi);
@@ -104,7 +186,10 @@ public final class Database {
 
     /** Returns the cooks that are followed; to be closed by the caller, and only one at a time. */
     public CookStore cooks() {
-        return new CookStore(jdbi);
+        return new CookStore(
+                jdbi,
+                () -> pool.map(HikariDataSource::getHikariPoolMXBean)
+                        .ifPresent(HikariPoolMXBean::softEvictConnections));
     }
 
     /** Returns the cooks of the notebook; their pictures are in the folder {@code NAME.photos} beside the file. */
@@ -120,5 +205,11 @@ public final class Database {
     /** Returns the trials. */
     public Trials trials() {
         return new Trials(jdbi);
+    }
+
+    /** Lets go of the connections to a server. */
+    @Override
+    public void close() {
+        pool.ifPresent(HikariDataSource::close);
     }
 }

@@ -1,5 +1,6 @@
 package io.github.saltfront.app.store;
 
+import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -10,6 +11,8 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
+import org.jdbi.v3.core.JdbiException;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Writes of many in one transaction: whatever came while the last one was being forced to the disk goes with the next, so that
@@ -21,6 +24,7 @@ final class GroupCommit implements AutoCloseable {
     private static final int MOST_WAITING = 20_000;
 
     private final Jdbi jdbi;
+    private final Runnable afterBreak;
     private final BlockingQueue<Write<?>> waiting = new LinkedBlockingQueue<>(MOST_WAITING);
     private final Thread thread;
     private volatile boolean closed;
@@ -44,8 +48,15 @@ final class GroupCommit implements AutoCloseable {
         }
     }
 
-    GroupCommit(Jdbi jdbi) {
+    /**
+     * Starts writing.
+     *
+     * @param jdbi connections
+     * @param afterBreak what to do when a connection broke, before the next is opened
+     */
+    GroupCommit(Jdbi jdbi, Runnable afterBreak) {
         this.jdbi = jdbi;
+        this.afterBreak = afterBreak;
         thread = new Thread(this::loop, "cook journal");
         thread.setDaemon(true);
         thread.start();
@@ -61,17 +72,44 @@ final class GroupCommit implements AutoCloseable {
     }
 
     private void loop() {
-        try (Handle handle = jdbi.open()) {
+        try {
             while (!closed || !waiting.isEmpty()) {
+                writeUntilBroken();
+                afterBreak.run();
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    /** Ends when all is written after closing, or when the connection broke: a server may have been started anew. */
+    private void writeUntilBroken() throws InterruptedException {
+        @Nullable Write<?> waited = waiting.peek();
+        try (Handle handle = jdbi.open()) {
+            boolean whole = true;
+            while (whole && (!closed || !waiting.isEmpty())) {
                 Write<?> first = waiting.poll(IDLE_MS, TimeUnit.MILLISECONDS);
                 if (first != null) {
                     List<Write<?>> batch = new ArrayList<>(List.of(first));
                     waiting.drainTo(batch, MOST - 1);
                     commit(handle, batch);
+                    whole = batch.stream().noneMatch(write -> write.done.isCompletedExceptionally())
+                            || isUsable(handle);
                 }
             }
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
+        } catch (JdbiException e) {
+            // what came in the meantime is tried anew
+            if (waited != null && waiting.remove(waited)) {
+                waited.done.completeExceptionally(e);
+            }
+        }
+    }
+
+    private static boolean isUsable(Handle handle) {
+        try {
+            return handle.getConnection().isValid(1);
+        } catch (SQLException e) {
+            return false;
         }
     }
 

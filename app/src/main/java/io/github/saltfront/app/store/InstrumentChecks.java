@@ -23,8 +23,9 @@ public final class InstrumentChecks {
      * @param check the check
      */
     public void add(StoredCheck check) {
-        jdbi.useHandle(handle -> handle.createUpdate("insert or ignore into instrument_check (" + COLUMNS
-                        + ") values (:id, :instrument, :day, :ice, :boiling, :point, :bound, :step, :note, :created)")
+        jdbi.useHandle(handle -> handle.createUpdate(
+                        "insert into instrument_check (" + COLUMNS
+                                + ") values (:id, :instrument, :day, :ice, :boiling, :point, :bound, :step, :note, :created) on conflict do nothing")
                 .bind("id", check.id())
                 .bind("instrument", check.instrument())
                 .bind("day", check.day())

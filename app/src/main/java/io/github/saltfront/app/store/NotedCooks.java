@@ -142,7 +142,7 @@ public final class NotedCooks {
                 .bind("id", cook.id())
                 .execute();
         for (String tag : cook.tags()) {
-            handle.createUpdate("insert or ignore into noted_cook_tag (cook_id, tag) values (:id, :tag)")
+            handle.createUpdate("insert into noted_cook_tag (cook_id, tag) values (:id, :tag) on conflict do nothing")
                     .bind("id", cook.id())
                     .bind("tag", tag.toLowerCase(Locale.ROOT))
                     .execute();
@@ -231,8 +231,8 @@ public final class NotedCooks {
     }
 
     private static void addPhoto(Handle handle, StoredPhoto photo) {
-        handle.createUpdate("insert or ignore into noted_cook_photo (id, cook_id, caption, width, height, added_ms)"
-                        + " values (:id, :cook, :caption, :width, :height, :added)")
+        handle.createUpdate("insert into noted_cook_photo (id, cook_id, caption, width, height, added_ms)"
+                        + " values (:id, :cook, :caption, :width, :height, :added) on conflict do nothing")
                 .bind("id", photo.id())
                 .bind("cook", photo.cook())
                 .bind("caption", photo.caption())

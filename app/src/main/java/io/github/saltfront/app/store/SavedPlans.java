@@ -78,7 +78,7 @@ public final class SavedPlans {
         return handle.createUpdate("insert into saved_plan (" + COLUMNS
                         + ") values (:id, :title, :request, :version, :created, :changed) on conflict (id) do update set"
                         + " deleted_ms = null, title = excluded.title, request = excluded.request, changed_ms ="
-                        + " excluded.changed_ms where deleted_ms is not null")
+                        + " excluded.changed_ms where saved_plan.deleted_ms is not null")
                 .bind("id", plan.id())
                 .bind("title", plan.title())
                 .bind("request", plan.request())

@@ -152,9 +152,10 @@ public final class Trials {
         return jdbi.inTransaction(handle -> {
             int added = 0;
             for (StoredAnswer answer : answers) {
-                added += handle.createUpdate("insert or ignore into trial_answer"
-                                + " (trial_id, taster, round, code, answer, note, received_ms)"
-                                + " values (:trial, :taster, :round, :code, :answer, :note, :received)")
+                added += handle.createUpdate(
+                                "insert into trial_answer"
+                                        + " (trial_id, taster, round, code, answer, note, received_ms)"
+                                        + " values (:trial, :taster, :round, :code, :answer, :note, :received) on conflict do nothing")
                         .bind("trial", trial)
                         .bind("taster", answer.taster())
                         .bind("round", answer.round())

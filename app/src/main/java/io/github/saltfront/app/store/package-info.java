@@ -1,4 +1,4 @@
-/** What is kept between two starts: one file of data, moved to the present form when it is opened. */
+/** What is kept between two starts: one file of data or a database on a server, moved to the present form when it is opened. */
 @NullMarked
 package io.github.saltfront.app.store;
 

@@ -3,6 +3,7 @@ package io.github.saltfront.app.web;
 import io.github.saltfront.app.export.AdviceJson;
 import io.github.saltfront.app.export.CatalogJson;
 import io.github.saltfront.app.export.FrontsJson;
+import io.github.saltfront.app.export.OffersJson;
 import io.github.saltfront.app.export.PlanJson;
 import io.github.saltfront.app.schema.Schemas;
 import io.javalin.http.Context;
@@ -31,6 +32,7 @@ final class Api {
         return List.of(
                 new Route(HandlerType.POST, "/api/plan", this::plan),
                 new Route(HandlerType.POST, "/api/fronts", this::fronts),
+                new Route(HandlerType.POST, "/api/offers", this::offers),
                 new Route(HandlerType.GET, "/api/catalog", this::catalog),
                 new Route(HandlerType.GET, "/api/catalog/{kind}", this::catalogKind),
                 new Route(HandlerType.GET, "/api/schema/{name}", Api::schema),
@@ -54,6 +56,11 @@ final class Api {
     private void fronts(Context context) {
         byte[] body = Bodies.json(context, LARGEST_REQUEST);
         json(context, FrontsJson.of(service.fronts(body), programVersion));
+    }
+
+    private void offers(Context context) {
+        byte[] body = Bodies.json(context, LARGEST_REQUEST);
+        json(context, OffersJson.of(service.read(body), service.offers(body), programVersion));
     }
 
     private void catalog(Context context) {

@@ -1,11 +1,14 @@
 package io.github.saltfront.app.web;
 
+import io.github.saltfront.app.follow.CookNoted;
 import io.github.saltfront.app.follow.CookOptions;
 import io.github.saltfront.app.follow.CookRegistry;
 import io.github.saltfront.app.follow.Receipt;
+import io.github.saltfront.app.notebook.Notebook;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -22,10 +25,14 @@ final class CooksApi {
 
     private final CookRegistry cooks;
     private final EventStreams streams;
+    private final Notebook notebook;
+    private final PlanService service;
 
-    CooksApi(CookRegistry cooks, EventStreams streams) {
+    CooksApi(CookRegistry cooks, EventStreams streams, Notebook notebook, PlanService service) {
         this.cooks = cooks;
         this.streams = streams;
+        this.notebook = notebook;
+        this.service = service;
     }
 
     List<Route> routes() {
@@ -39,6 +46,8 @@ final class CooksApi {
                 new Route(HandlerType.POST, "/api/cooks/{id}/sources", this::connect),
                 new Route(HandlerType.POST, "/api/cooks/{id}/alarms/{number}", this::acknowledge),
                 new Route(HandlerType.POST, "/api/cooks/{id}/end", this::end),
+                new Route(HandlerType.GET, "/api/cooks/{id}/front", this::front),
+                new Route(HandlerType.GET, "/api/cooks/{id}/record.html", this::record),
                 new Route(HandlerType.GET, "/api/cooks/{id}/log.csv", this::csv),
                 new Route(HandlerType.GET, "/api/cooks/{id}/log.json", this::log),
                 new Route(HandlerType.GET, "/api/cooks/{id}/stream", streams.handler()));
@@ -105,7 +114,38 @@ final class CooksApi {
     }
 
     private void end(Context context) {
-        Api.json(context, cooks.end(id(context), Bodies.json(context, Api.LARGEST_REQUEST)));
+        ObjectNode body = (ObjectNode)
+                WebJson.object(Bodies.json(context, Api.LARGEST_REQUEST)).deepCopy();
+        JsonNode wanted = body.remove("notebook");
+        Map<String, Object> ending = new LinkedHashMap<>(cooks.end(id(context), WebJson.bytes(body)));
+        if (wanted != null && wanted.asBoolean(false)) {
+            CookNoted noted = cooks.noted(id(context), ending);
+            byte[] content = WebJson.bytes(noted.content());
+            ending.put(
+                    "notebook_id",
+                    service.running(threads -> notebook.note(content, Optional.empty(), noted.readings(), threads))
+                            .id());
+        }
+        Api.json(context, ending);
+    }
+
+    private void front(Context context) {
+        Optional<Map<String, Object>> front = cooks.front(id(context));
+        if (front.isEmpty()) {
+            throw new Refused(404, "", "There is no front of this cook; it is over, or nothing is computed yet.");
+        }
+        Api.json(context, front.get());
+    }
+
+    private void record(Context context) {
+        Optional<String> page = cooks.record(id(context));
+        if (page.isEmpty()) {
+            throw new Refused(404, "", "There is no record: no reading of a thermometer in the meat counts.");
+        }
+        // a page to be kept holds its own style, and no script
+        context.header(
+                "Content-Security-Policy", "default-src 'none'; style-src 'unsafe-inline'; frame-ancestors 'none'");
+        context.contentType("text/html; charset=utf-8").result(page.get());
     }
 
     private void csv(Context context) {

@@ -5,12 +5,14 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.zip.GZIPOutputStream;
 import org.jspecify.annotations.Nullable;
@@ -24,6 +26,12 @@ final class PageFiles {
             "js", "text/javascript; charset=utf-8",
             "svg", "image/svg+xml",
             "webmanifest", "application/manifest+json");
+
+    /** What the worker of the pages names, and the word that stands for the version of all of it. */
+    private static final String WORKER = "worker.js";
+
+    private static final Pattern NAMED = Pattern.compile("\"/([a-z][a-z0-9-]*\\.[a-z]+)\"");
+    private static final String VERSION = "@VERSION@";
 
     private final Map<String, PageFile> files = new ConcurrentHashMap<>();
 
@@ -85,12 +93,36 @@ final class PageFiles {
     }
 
     private static @Nullable PageFile load(String name) {
+        String type = TYPES.get(name.substring(name.indexOf('.') + 1));
+        byte[] content = content(name);
+        return content.length == 0 || type == null ? null : new PageFile(type, content);
+    }
+
+    /** What goes out under a name; nothing if there is no such file. */
+    static byte[] content(String name) {
+        byte[] content = raw(name);
+        return name.equals(WORKER) ? versioned(content) : content;
+    }
+
+    private static byte[] raw(String name) {
         try (@Nullable InputStream stream = PageFiles.class.getResourceAsStream("page/" + name)) {
-            String type = TYPES.get(name.substring(name.indexOf('.') + 1));
-            return stream == null || type == null ? null : new PageFile(type, stream.readAllBytes());
+            return stream == null ? new byte[0] : stream.readAllBytes();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** Other files make another worker, and so a browser learns of them. */
+    private static byte[] versioned(byte[] worker) {
+        String text = new String(worker, StandardCharsets.UTF_8);
+        ByteArrayOutputStream all = new ByteArrayOutputStream();
+        all.writeBytes(worker);
+        all.writeBytes(raw("index.html"));
+        Matcher named = NAMED.matcher(text);
+        while (named.find()) {
+            all.writeBytes(raw(named.group(1)));
+        }
+        return text.replace(VERSION, hash(all.toByteArray())).getBytes(StandardCharsets.UTF_8);
     }
 
     private static byte[] gzip(byte[] plain) {

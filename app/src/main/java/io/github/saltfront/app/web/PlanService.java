@@ -7,13 +7,15 @@ import io.github.saltfront.app.request.PlanFile;
 import io.github.saltfront.catalog.Catalog;
 import io.github.saltfront.learn.KitchenKnowledge;
 import io.github.saltfront.plan.Fronts;
+import io.github.saltfront.plan.Nearest;
 import io.github.saltfront.plan.Plan;
 import io.github.saltfront.plan.PlanSearch;
 import io.github.saltfront.plan.Planner;
 import io.github.saltfront.plan.Request;
+import io.github.saltfront.plan.TimedDays;
 import java.nio.charset.StandardCharsets;
 import java.time.ZonedDateTime;
-import java.util.Optional;
+import java.util.List;
 import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -37,6 +39,8 @@ final class PlanService implements AutoCloseable {
     private final Semaphore running;
     private final Kept<Plan> plans = new Kept<>();
     private final Kept<PlanSearch.Found> founds = new Kept<>();
+    private final Kept<TimedDays> days = new Kept<>();
+    private final Kept<List<Nearest>> offers = new Kept<>();
 
     PlanService(Catalog catalog) {
         this(catalog, use -> KitchenKnowledge.NONE);
@@ -112,27 +116,37 @@ final class PlanService implements AutoCloseable {
         return once(founds, key(request, body), () -> PlanSearch.find(request, threads, SEED));
     }
 
+    /**
+     * Looks roughly at a changed request; a request that ranks its wishes is planned anew, since it may be done in another way then.
+     *
+     * @param body JSON of the changed request
+     * @param before JSON of the request before the change
+     * @return a plan of few members; fails as {@link #plan}
+     */
+    Plan glance(byte[] body, byte[] before) {
+        Plan old = plan(before);
+        Request request = read(body);
+        if (!request.taste().wishes().isEmpty()) {
+            return plan(body);
+        }
+        return running(executor -> Planner.glance(request, old, executor, SEED));
+    }
+
     private static String key(Request request, byte[] body) {
         // what was learned is told among the assumptions
         return request.timing().now() + "\n" + request.assumptions() + "\n" + new String(body, StandardCharsets.UTF_8);
     }
 
+    /** Who asks for what is just being computed waits for that, and takes no place in the line. */
     private <T> T once(Kept<T> kept, String key, Supplier<T> compute) {
-        Optional<T> known = kept.find(key);
-        if (known.isPresent()) {
-            return known.get();
-        }
-        await();
-        try {
-            // somebody before in the line may have asked for the same
-            return kept.find(key).orElseGet(() -> {
-                T computed = compute.get();
-                kept.put(key, computed);
-                return computed;
-            });
-        } finally {
-            running.release();
-        }
+        return kept.get(key, () -> {
+            await();
+            try {
+                return compute.get();
+            } finally {
+                running.release();
+            }
+        });
     }
 
     /**
@@ -149,6 +163,28 @@ final class PlanService implements AutoCloseable {
         } finally {
             running.release();
         }
+    }
+
+    /**
+     * Looks for what can be done instead of a request that cannot be met.
+     *
+     * @param body JSON of the request
+     * @return the offers, the nearest first
+     */
+    List<Nearest> offers(byte[] body) {
+        Request request = read(body);
+        return once(offers, key(request, body), () -> Nearest.of(request, threads, SEED));
+    }
+
+    /**
+     * Plans and prepares its day for stages of other lengths.
+     *
+     * @param body JSON of the request
+     * @return the days of the plan; fails as {@link #plan}
+     */
+    TimedDays days(byte[] body) {
+        Plan plan = plan(body);
+        return once(days, key(plan.request(), body), () -> TimedDays.of(plan, threads));
     }
 
     /**

@@ -139,6 +139,12 @@ final class SavedApi {
 
     private static String title(JsonNode body) {
         String title = body.path("title").asString("").strip();
+        if (title.chars().anyMatch(Character::isISOControl)) {
+            throw new Refused(
+                    400,
+                    "title",
+                    "Got a title with control characters, expected letters, digits and signs; change it.");
+        }
         if (title.isEmpty() || title.length() > LONGEST_TITLE) {
             throw new Refused(
                     400,

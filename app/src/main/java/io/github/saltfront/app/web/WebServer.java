@@ -29,13 +29,16 @@ public final class WebServer implements AutoCloseable {
     private final CookRegistry cooks;
     private final EventStreams streams;
     private final Optional<AccessCode> access;
+    private final Database database;
 
     private WebServer(
             Javalin javalin,
             PlanService service,
             CookRegistry cooks,
             EventStreams streams,
-            Optional<AccessCode> access) {
+            Optional<AccessCode> access,
+            Database database) {
+        this.database = database;
         this.javalin = javalin;
         this.service = service;
         this.cooks = cooks;
@@ -78,24 +81,30 @@ public final class WebServer implements AutoCloseable {
         Optional<AccessCode> access =
                 options.lan() ? Optional.of(new AccessCode(new SecureRandom())) : Optional.empty();
         Guard guard = new Guard(Addresses.allowed(options.lan()), access);
-        Javalin javalin = Javalin.create(config ->
-                configure(config, guard, access, routes(service, database, new CooksApi(cooks, streams), options)));
+        Javalin javalin = Javalin.create(config -> configure(
+                config,
+                guard,
+                access,
+                routes(service, database, new CooksApi(cooks, streams, notebook, service), options)));
         try {
             javalin.start(options.lan() ? "0.0.0.0" : "127.0.0.1", options.port());
         } catch (RuntimeException e) {
             cooks.close();
             service.close();
+            database.close();
             throw new IllegalArgumentException(
                     "--port: got " + options.port() + ", where this computer does not let the program listen ("
                             + e.getMessage() + "); end the other program or give another port, such as --port="
                             + (options.port() + 1) + ".",
                     e);
         }
-        return new WebServer(javalin, service, cooks, streams, access);
+        return new WebServer(javalin, service, cooks, streams, access, database);
     }
 
     static List<Route> routes(PlanService service, Database database, CooksApi cooks, WebOptions options) {
         List<Route> routes = new ArrayList<>(new Api(service, options.programVersion()).routes());
+        routes.addAll(new GlanceApi(service, options.programVersion()).routes());
+        routes.addAll(new StagesApi(service, options.programVersion()).routes());
         routes.addAll(new Downloads(service).routes());
         routes.addAll(new SavedApi(database.savedPlans(), service, options.programVersion()).routes());
         routes.addAll(cooks.routes());
@@ -163,5 +172,6 @@ public final class WebServer implements AutoCloseable {
         javalin.stop();
         cooks.close();
         service.close();
+        database.close();
     }
 }

@@ -52,6 +52,14 @@ class ExamplesTest {
         return examples.stream().map(f -> DynamicTest.dynamicTest(String.valueOf(f.getFileName()), () -> json(f)));
     }
 
+    /** Ten evenings of a small cookery school; what each is about is named in its file. */
+    @TestFactory
+    Stream<DynamicTest> exampleOfTheWeekGivesAPlanThatCanBeFollowed() throws IOException {
+        List<Path> examples = files(FOLDER.resolve("week"));
+        assertThat(examples).hasSize(10);
+        return examples.stream().map(f -> DynamicTest.dynamicTest(String.valueOf(f.getFileName()), () -> check(f)));
+    }
+
     private static List<Path> files(Path folder) throws IOException {
         try (Stream<Path> files = Files.list(folder)) {
             return files.filter(Files::isRegularFile)

@@ -54,6 +54,15 @@ class OutputSchemaTest {
         assertThat(braise.get("cooking").get("before").size()).isEqualTo(1);
         assertThat(braise.get("cooking").get("rest_min").asDouble()).isEqualTo(20);
         plans.add(braise);
+        JsonNode frozen = run(
+                schema,
+                "plan",
+                "cut: chicken-thigh-boneless\npieces: 20\nmass: 110 g\nstart_temperature: -18 °C\n"
+                        + "equipment: {scale: no, thermometer: no, load: 8}\nsalting: {treatment: surface-salt}\n"
+                        + "appliance: oven-fan\nnow: 2026-11-28T12:00\n");
+        assertThat(frozen.get("cooking").get("by_time_alone").asBoolean()).isTrue();
+        assertThat(frozen.get("cooking").get("loads").get("count").asInt()).isEqualTo(3);
+        plans.add(frozen);
         JsonNode ways = run(schema, "plan", BREAST + "serve: 2026-11-28T19:00\n", "--ways");
         assertThat(ways.get("alternatives").size()).isPositive();
         plans.add(ways);

@@ -52,6 +52,7 @@ class RequestSchemaTest {
                 plan("/$defs/vessel", PLAN + "vessel: {" + ODD + "}"),
                 plan("/$defs/notebook", PLAN + "notebook: {" + ODD + "}"),
                 plan("/$defs/label", PLAN + "label: {" + ODD + "}"),
+                plan("/$defs/equipment", PLAN + "equipment: {" + ODD + "}"),
                 plan("/$defs/guests", PLAN + "guests: {" + ODD + "}"),
                 plan("/$defs/salt_label", PLAN + "salt: {" + ODD + "}"),
                 plan("/$defs/meat", "mass: 200 g\nshape: {kind: slab, thickness: 3 cm}\nmeat: {" + ODD + "}"),
@@ -175,12 +176,19 @@ class RequestSchemaTest {
             files.filter(f -> f.toString().endsWith(".yaml")
                             && !f.toString().contains("trial")
                             && !f.toString().contains("notebook"))
-                    .forEach(f -> schemas.put(f.toString(), f.endsWith("slab.yaml") ? "simulation" : "plan-request"));
+                    .forEach(f -> schemas.put(f.toString(), schema(f)));
         }
         assertThat(schemas).hasSizeGreaterThanOrEqualTo(4);
         for (Map.Entry<String, String> one : schemas.entrySet()) {
             SchemaDocument.of(one.getValue()).requireValid(one.getKey(), SchemaDocument.file(Path.of(one.getKey())));
         }
+    }
+
+    private static String schema(Path example) {
+        if (example.getParent().endsWith("meal")) {
+            return "meal-request";
+        }
+        return example.endsWith("slab.yaml") ? "simulation" : "plan-request";
     }
 
     /** What the schema can see of what is wrong; ranges of quantities and names of the catalog are the reader's. */

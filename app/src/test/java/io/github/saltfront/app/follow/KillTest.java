@@ -14,6 +14,7 @@ import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Set;
 import java.util.SplittableRandom;
@@ -26,10 +27,16 @@ import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
-/** The server is killed under load, again and again; every reading that it answered for is there after its restart. */
+/**
+ * The server is killed under load, again and again; every reading that it answered for is there after its restart, and a reading is
+ * answered again within 2 s of starting it anew.
+ */
 class KillTest {
     private static final JsonMapper MAPPER = JsonMapper.builder().build();
     private static final int SENDERS = 4;
+
+    /** From starting the process to the next answer [s]. */
+    private static final double LONGEST_RESTART = 2;
 
     @TempDir
     private Path folder;
@@ -45,10 +52,17 @@ class KillTest {
         killed(1);
     }
 
+    // the median: single starts also measure what else this computer does
+
     @Test
     @Tag("slow")
-    void nothingThatWasAnsweredIsLostAtFiftyKills() throws Exception {
-        killed(50);
+    void nothingThatWasAnsweredIsLostAtFiftyKillsAndItGoesOnWithinTwoSeconds() throws Exception {
+        List<Double> restarts = killed(50);
+        Collections.sort(restarts);
+        System.out.printf(
+                "restart to the next answer: median %.2f s, 90 %% %.2f s, longest %.2f s%n",
+                restarts.get(25), restarts.get(44), restarts.get(49));
+        assertThat(restarts.get(25)).isLessThan(LONGEST_RESTART);
     }
 
     private Process serve() throws IOException {
@@ -81,7 +95,8 @@ class KillTest {
                 BodyHandlers.ofString());
     }
 
-    private void killed(int times) throws Exception {
+    /** Returns how long each restart took to the next answer [s]. */
+    private List<Double> killed(int times) throws Exception {
         SplittableRandom random = new SplittableRandom(9);
         Process server = serve();
         String id = MAPPER.readTree(
@@ -93,12 +108,15 @@ class KillTest {
             senders.add(new Thread(() -> load(id)));
             senders.get(i).start();
         }
+        List<Double> restarts = new ArrayList<>();
         for (int kill = 0; kill < times; kill++) {
-            int before = answered.size();
-            Stove.await("readings are answered again", () -> answered.size() > before);
+            awaitAnswer();
             Thread.sleep(random.nextInt(400));
             server.destroyForcibly().waitFor();
+            long start = System.nanoTime();
             server = serve();
+            awaitAnswer();
+            restarts.add((System.nanoTime() - start) / 1e9);
         }
         over = true;
         for (Thread sender : senders) {
@@ -116,6 +134,12 @@ class KillTest {
                         kept.add((int) Math.round(-1000 * reading.path("time_s").asDouble())));
         assertThat(answered.size()).isGreaterThan(times);
         assertThat(kept).containsAll(answered);
+        return restarts;
+    }
+
+    private void awaitAnswer() {
+        int before = answered.size();
+        Stove.await("readings are answered again", () -> answered.size() > before);
     }
 
     /** Each reading has a time of its own, by which it is found again; one without an answer is sent again. */

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.github.saltfront.app.export.OutlookJson;
 import io.github.saltfront.app.store.StoredReading;
 import io.github.saltfront.live.CookEvent;
+import io.github.saltfront.live.LiveCook;
 import io.github.saltfront.live.LiveSetup;
 import io.github.saltfront.live.Reading;
 import io.github.saltfront.units.Temperature;
@@ -30,6 +31,21 @@ class ReplayedCookTest {
             double share = Math.min(1, second / 900.0);
             readings.add(new Reading(
                     "core", Reading.Role.CORE, second, Temperature.fromCelsius(4 + share * share * (celsius - 4))));
+        }
+        return readings;
+    }
+
+    /** Readings as the middle of such cooks would show them, to a temperature. */
+    private static List<Reading> usual(double celsius) {
+        LiveSetup setup = LiveSetup.of(Stove.plan(Stove.BREAST));
+        LiveCook cook = LiveCook.start(setup, 50, 7, Runnable::run);
+        List<Reading> readings = new ArrayList<>();
+        for (LiveCook.FanPoint point : cook.fan(0, 5400, 181)) {
+            double core = point.core().p50();
+            if (readings.isEmpty()
+                    || readings.get(readings.size() - 1).temperature() < Temperature.fromCelsius(celsius)) {
+                readings.add(new Reading("core", Reading.Role.CORE, point.time(), core));
+            }
         }
         return readings;
     }
@@ -60,10 +76,11 @@ class ReplayedCookTest {
         Path data = folder.resolve("a.db");
         String id;
         int kept;
+        List<Reading> readings = usual(75);
         try (CookRegistry cooks = Stove.open(data)) {
-            id = begin(cooks, 1205);
-            kept = cooks.feed(id, rising(72), "file").accepted();
-            assertThat(cooks.feed(id, rising(72), "file").known()).isEqualTo(kept);
+            id = begin(cooks, Math.round(readings.get(readings.size() - 1).time()) + 5);
+            kept = cooks.feed(id, readings, "file").accepted();
+            assertThat(cooks.feed(id, readings, "file").known()).isEqualTo(kept);
             Stove.await("it should come out", () -> open(cooks, id).contains(CookAlarm.Kind.PULL_NOW));
         }
         try (CookRegistry cooks = Stove.open(data)) {
@@ -96,6 +113,73 @@ class ReplayedCookTest {
             assertThat(cooks.find(id).orElseThrow().status()).isEqualTo("ended");
             assertThat(cooks.csv(id).lines().skip(1).findFirst()).contains("time_s,core_c");
             assertThat(cooks.csv(id).lines().count()).isEqualTo(kept + 2);
+        }
+    }
+
+    @Test
+    void aCookOfTwoHeatsGoesOnByTheClockAndAsksUntilItIsTold() {
+        String seared = Stove.BREAST.replace("}\n", "}").strip();
+        String request = seared.substring(0, seared.length() - 1)
+                + ", \"before\": [{\"appliance\": \"pan\", \"time\": \"1 min\"}]}";
+        try (CookRegistry cooks = Stove.open(folder.resolve("heats.db"))) {
+            CookOptions past = new CookOptions(
+                    "Seared",
+                    java.util.Optional.of(System.currentTimeMillis() - 120_000),
+                    "C",
+                    java.util.OptionalDouble.empty(),
+                    java.util.OptionalDouble.empty(),
+                    1);
+            String id = cooks.begin(request.getBytes(StandardCharsets.UTF_8), past);
+            Stove.await("it should be in the oven", () -> open(cooks, id).contains(CookAlarm.Kind.NEXT_HEAT));
+            List<?> heats = (List<?>) cooks.state(id).get("heats");
+            assertThat(heats).hasSize(2);
+            assertThat(((Map<?, ?>) heats.get(1)).get("on")).isEqualTo(true);
+            assertThat(((Map<?, ?>) heats.get(1)).get("told")).isEqualTo(false);
+            tell(cooks, id, "{\"kind\":\"heat-begun\",\"number\":2,\"time_min\":1.5}");
+            assertThat(open(cooks, id)).doesNotContain(CookAlarm.Kind.NEXT_HEAT);
+            Stove.await(
+                    "it is told",
+                    () -> String.valueOf(cooks.state(id).get("heats")).contains("begin_min=1.5, told=true"));
+        }
+    }
+
+    @Test
+    void aCookThatIsOverLeavesARecordThatStaysAndANoteForTheNotebook() {
+        Path data = folder.resolve("over.db");
+        String id;
+        String page;
+        List<Reading> readings = usual(75);
+        double out = readings.get(readings.size() - 1).time();
+        try (CookRegistry cooks = Stove.open(data)) {
+            id = begin(cooks, Math.round(out) + 5);
+            cooks.feed(id, readings, "file");
+            tell(cooks, id, "{\"kind\":\"taken-out\",\"time_min\":" + out / 60 + "}");
+            Stove.await(
+                    "it rests",
+                    () -> cooks.find(id).orElseThrow().outlook().isPresent()
+                            && cooks.find(id)
+                                            .orElseThrow()
+                                            .outlook()
+                                            .orElseThrow()
+                                            .phase()
+                                    == io.github.saltfront.live.Outlook.Phase.REST);
+            Map<String, Object> ending = cooks.end(
+                    id,
+                    "{\"weight_before\":\"220 g\",\"weight_after\":\"180 g\",\"salt\":\"too-mild\",\"juice\":\"dry\"}"
+                            .getBytes(StandardCharsets.UTF_8));
+            page = cooks.record(id).orElseThrow();
+            // an unchecked thermometer in an unknown place shows nothing, however hot
+            assertThat(page).contains("<h1>Cooking record</h1>", "rows, probes: core", "Roast", "Cannot tell");
+            CookNoted noted = cooks.noted(id, ending);
+            assertThat(noted.content().get("measured").toString())
+                    .contains("raw=220.0 g", "cooked=180.0 g", "reading=7", "time=" + Math.round(out) + " s");
+            assertThat(noted.content().get("ratings").toString()).contains("slightly too weak");
+            assertThat(noted.content().get("notes")).isEqualTo("Juice: dry.");
+            assertThat(noted.readings().orElseThrow().coreC()).hasSameSizeAs(readings);
+        }
+        try (CookRegistry cooks = Stove.open(data)) {
+            assertThat(cooks.record(id)).contains(page);
+            assertThat(cooks.state(id).toString()).doesNotContain("<h1>");
         }
     }
 

@@ -209,6 +209,33 @@ class CooksApiTest {
     }
 
     @Test
+    void aCookEndsIntoTheNotebookIfItIsAskedFor() {
+        String id = json(post("/api/cooks", JSON, "{\"title\":\"Noted\",\"request\":" + Stove.BREAST + "}"))
+                .path("id")
+                .asString();
+        assertThat(get("/api/cooks/" + id + "/record.html").statusCode()).isEqualTo(404);
+        assertThat(post("/api/cooks/" + id + "/readings", JSON, "{\"value\":4.2}")
+                        .statusCode())
+                .isEqualTo(200);
+        Stove.await("there is a front", () -> get("/api/cooks/" + id + "/front").statusCode() == 200);
+        JsonNode front = json(get("/api/cooks/" + id + "/front"));
+        assertThat(front.path("temperature_c").size())
+                .isEqualTo(front.path("time_s").size());
+        assertThat(front.path("temperature_c").path(0).size())
+                .isEqualTo(front.path("depth_mm").size());
+        Stove.await(
+                "there is a record",
+                () -> get("/api/cooks/" + id + "/record.html").statusCode() == 200);
+        JsonNode ending = json(post(
+                "/api/cooks/" + id + "/end",
+                JSON,
+                "{\"weight_before\":\"220 g\",\"weight_after\":\"180 g\",\"note\":\"fat side up\",\"notebook\":true}"));
+        JsonNode noted = json(get("/api/notebook/" + ending.path("notebook_id").asString()));
+        assertThat(noted.toString()).contains("Noted", "220.0 g", "fat side up");
+        assertThat(get("/api/cooks/" + id + "/record.html").body()).contains("Cooking record", "Noted");
+    }
+
+    @Test
     void eventsAndSourcesAreCheckedAndWhatIsNotThereIsNotFound() {
         String base = "/api/cooks/" + cook;
         assertThat(post(base + "/events", JSON, "{\"kind\":\"setting\",\"setting\":\"900 °C\"}")

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.github.saltfront.app.export.PlanJson;
 import io.github.saltfront.app.follow.CookRegistry;
 import io.github.saltfront.app.follow.FollowSettings;
+import io.github.saltfront.app.notebook.Notebook;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -103,7 +104,15 @@ class WebServerTest {
         io.github.saltfront.app.store.Database database = io.github.saltfront.app.store.Database.open(options.data());
         CookRegistry cooks =
                 new CookRegistry(database.cooks(), service::plan, Runnable::run, FollowSettings.usual("test"));
-        WebServer.routes(service, database, new CooksApi(cooks, new EventStreams(cooks)), options)
+        WebServer.routes(
+                        service,
+                        database,
+                        new CooksApi(
+                                cooks,
+                                new EventStreams(cooks),
+                                new Notebook(database, service.catalog(), "test"),
+                                service),
+                        options)
                 .forEach(route ->
                         routes.add(route.method().name().toLowerCase(java.util.Locale.ROOT) + " " + route.path()));
         cooks.close();

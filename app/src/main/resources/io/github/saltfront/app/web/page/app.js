@@ -1,11 +1,13 @@
 // Ties the questions to the plan; the address of the page holds the answers, so that a bookmark opens the same plan.
-import { ask, h, Trouble } from "./dom.js";
+import { h, Trouble } from "./dom.js";
 import { build, fill, read, showProblems } from "./form.js";
+import { showOffers } from "./offers.js";
 import { render, title } from "./result.js";
 import { download, emptyPicture, showFronts } from "./fronts.js";
 import { showWays } from "./ways.js";
 import { showWhatIf } from "./whatif.js";
 import { saveButton, setUpSaved } from "./saved.js";
+import { askKept, lastRequest, setUpOffline, tell } from "./offline.js";
 import { currentUnits, dayOf, setUnits } from "./words.js";
 
 const form = document.getElementById("request");
@@ -40,20 +42,32 @@ async function make(request) {
   const button = document.getElementById("make");
   button.disabled = true;
   status.textContent = "Working it out: 200 pieces are carried through the day ...";
+  const slow = setTimeout(() => { if (mine === turn) status.textContent = "Still working it out. The network is slow, or many ask at once ..."; }, 5000);
   try {
-    const plan = await ask("POST", "/api/plan?alternatives=no", request);
+    const plan = await askKept("plan", "POST", "/api/plan?alternatives=no", request);
     if (mine !== turn) return;
     showProblems([]);
     present(plan, request);
   } catch (trouble) {
     if (mine !== turn) return;
     status.textContent = "There is no plan yet.";
-    if (trouble instanceof Trouble) showProblems(trouble.problems);
-    else throw trouble;
+    if (!(trouble instanceof Trouble)) throw trouble;
+    showProblems(trouble.problems);
+    if (trouble.status === 0) await offerLast();
+    // a plan that binds somewhere; what was written wrongly has no offers
+    else if (trouble.status === 422 || trouble.problems.every(p => p.field === "serve")) showOffers(document.getElementById("offers"), request, take);
   } finally {
+    clearTimeout(slow);
     if (mine === turn) button.disabled = false;
   }
 }
+
+async function offerLast() {
+  const last = await lastRequest();
+  tell("You are offline, or the program has been ended. ", last ? h("button", { type: "button", class: "say", onclick: () => { fill(last); open(last); } }, "Show the last plan") : "");
+}
+
+const take = changed => { fill(changed); open(changed); };
 
 function present(plan, request) {
   shown = { plan, request };
@@ -65,9 +79,10 @@ function present(plan, request) {
     h("div", { class: "row no-print", id: "actions" }, saveButton(() => shown, title(plan)),
       h("button", { type: "button", class: "quiet-button", onclick: () => print() }, "Print"), fileChoice(request), again), h("p"),
     ...render(plan, request, catalog.appliances.find(a => a.id === plan.cooking.appliance)));
-  showWays(document.getElementById("ways-place"), request, changed => { fill(changed); open(changed); });
-  showFronts(document.getElementById("fronts-place"), plan, request);
-  showWhatIf(document.getElementById("whatif-place"), plan, request, catalog, changed => { fill(changed); open(changed); });
+  if (!plan.cooking.safety.predicted_met) showOffers(document.getElementById("unmet"), request, take);
+  showWays(document.getElementById("ways-place"), request, take, (other, name) => document.getElementById("fronts-place").compare?.(other, name));
+  showFronts(document.getElementById("fronts-place"), plan, request, take);
+  showWhatIf(document.getElementById("whatif-place"), plan, request, catalog, take);
   const heading = document.getElementById("story-title");
   if (matchMedia("(max-width: 61.99rem)").matches) document.getElementById("plan").scrollIntoView({ block: "start" });
   heading.focus({ preventScroll: true });
@@ -103,7 +118,7 @@ async function start() {
   units.value = currentUnits();
   units.addEventListener("change", () => { setUnits(units.value); if (shown) present(shown.plan, shown.request); });
   try {
-    catalog = await ask("GET", "/api/catalog");
+    catalog = await askKept("catalog", "GET", "/api/catalog");
   } catch (trouble) {
     status.textContent = trouble.message;
     body.replaceChildren(h("button", { type: "button", class: "main-button", onclick: () => location.reload() }, "Try again"));
@@ -112,7 +127,11 @@ async function start() {
   build(form, catalog, () => open(read()));
   setUpSaved(document.getElementById("open-saved"), document.getElementById("saved"), request => { fill(request); open(request); });
   addEventListener("popstate", fromAddress);
+  addEventListener("online", () => { tell(); if (shown) make(shown.request); });
+  const last = location.hash === "" && !document.getElementById("offline").hidden ? await lastRequest() : null;
+  if (last) history.replaceState(null, "", pack(last));
   fromAddress();
+  setUpOffline();
   document.documentElement.dataset.ready = "yes";
 }
 

@@ -30,6 +30,8 @@ export async function ask(method, path, body) {
     throw new Trouble([{ field: "", message: "The program does not answer. Is it still running, and are you in its network? What you entered is kept; try again." }]);
   }
   const content = answer.status === 204 ? {} : await answer.json().catch(() => ({}));
+  // the first page may come from the worker, which does not ask for the code
+  if (answer.status === 401) location.assign("/enter");
   if (!answer.ok) {
     throw new Trouble(content.problems ?? [{ field: "", message: "The program answered with " + answer.status + ". Try again." }], answer.status);
   }

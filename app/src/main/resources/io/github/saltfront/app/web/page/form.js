@@ -1,5 +1,6 @@
 // The cook's questions. Keys are those of the request file; empty answers are left out, so that the program's defaults hold.
 import { h } from "./dom.js";
+import { counts, meatFields, shapeFields, showShape } from "./own.js";
 import { measurePicture, picture, whereToMeasure } from "./shapes.js";
 import { localIso, mass, temperature, length, TREATMENTS } from "./words.js";
 
@@ -10,6 +11,7 @@ const inputs = new Map();
 let catalog;
 let form;
 let cutId = "";
+const OWN = "own";
 
 const idOf = key => "f-" + key.replaceAll(".", "-");
 
@@ -55,12 +57,13 @@ export function build(root, theCatalog, onSubmit) {
   catalog = theCatalog;
   const serveAt = h("input", { type: "datetime-local", step: 300 });
   form.append(
-    h("fieldset", {}, h("legend", {}, "What have you got?"), cutChooser(),
+    h("fieldset", {}, h("legend", {}, "What have you got?"), cutChooser(), meatFields({ text, choice }, catalog),
       h("div", { class: "two" },
         text("mass", "Weight of one piece", "As bought: 220 g, 1 1/2 lb, 0,5 kg", { required: true }),
         text("pieces", "How many pieces?", "All about the same size", { inputmode: "numeric", value: "1" })),
       text("thickness", "Thickness", "Leave it empty for the usual one. A ruler does better: time goes with its square."),
       h("div", { id: "measure" }),
+      h("details", { id: "own-shape" }, h("summary", {}, "A shape of its own"), shapeFields(inputs, { text, choice })),
       more("More about the meat",
         text("start_temperature", "How cold is it now?", "Empty: 4 °C, from the refrigerator. -2 °C to 30 °C."),
         text("label.solution", "Label: contains up to ... solution", "Such as 12 %. Meat that was pumped needs less salt."),
@@ -99,6 +102,7 @@ export function build(root, theCatalog, onSubmit) {
   });
   form.addEventListener("submit", event => { event.preventDefault(); onSubmit(); });
   showSetting();
+  showShape();
   const evening = new Date(Date.now() + 7 * 3600e3);
   evening.setMinutes(0);
   serveAt.value = localIso(evening).slice(0, 16);
@@ -120,7 +124,8 @@ function cutChooser() {
   const list = h("div", { class: "cuts", role: "radiogroup", "aria-label": "Cuts", tabindex: "-1" });
   const find = h("input", { type: "search", id, autocomplete: "off", placeholder: "Type: ribeye, drumstick ...", "aria-describedby": id + "-error", oninput: () => show() });
   const groups = h("div", { class: "pills", role: "group", "aria-label": "Kind of meat" });
-  const open = h("div", {}, h("label", { class: "label", for: id }, "Which cut?"), find, h("p", { class: "hint" }, "Or pick a kind:"), groups, list);
+  const other = h("button", { type: "button", class: "say", onclick: () => pickOwn() }, "It is none of these");
+  const open = h("div", {}, h("label", { class: "label", for: id }, "Which cut?"), find, h("p", { class: "hint" }, "Or pick a kind:"), groups, list, other);
   const chosen = h("div", { class: "chosen", hidden: true });
   let group = "";
   for (const [name, species] of GROUPS) {
@@ -142,8 +147,25 @@ function cutChooser() {
     }, onkeydown: event => { if (event.key === "Enter" || event.key === " ") { event.preventDefault(); pick(c.id, true); } } }), picture(c), h("span", {}, c.name))));
     if (hits.length === 0 && !list.hidden) list.append(h("p", { class: "none" }, "No such cut here. Try another word, or the nearest cut of that animal."));
   }
+  function choose(...content) {
+    chosen.replaceChildren(...content, h("button", { type: "button", class: "quiet-button", onclick: () => {
+      chosen.hidden = true; open.hidden = false; if (cutId === OWN) { cutId = ""; showOwn(); } show(); find.focus();
+    } }, "Change", h("span", { class: "unseen" }, " the cut")));
+    chosen.hidden = false;
+    open.hidden = true;
+  }
+  function pickOwn() {
+    cutId = OWN;
+    showOwn();
+    choose(h("span", {}, "A meat of my own"));
+    document.getElementById("own-shape").open = true;
+    if (!inputs.get("shape.kind").value) { inputs.get("shape.kind").value = "slab"; showShape(); }
+    clearProblem("cut");
+    inputs.get("meat.water").focus({ preventScroll: true });
+  }
   function pick(value, close) {
     cutId = value;
+    showOwn();
     const cut = catalog.cuts.find(c => c.id === value);
     const massInput = inputs.get("mass");
     if (massInput && (!massInput.value || massInput.dataset.usual === massInput.value)) {
@@ -154,18 +176,18 @@ function cutChooser() {
     document.getElementById("f-taste-core-hint").textContent = "Empty: usual for this cut, from " + temperature(cut.core_temperature_c.low) + " to " + temperature(cut.core_temperature_c.high) + ".";
     clearProblem("cut");
     if (!close) return;
-    chosen.replaceChildren(picture(cut), h("span", {}, cut.name), h("button", { type: "button", class: "quiet-button", onclick: () => {
-      chosen.hidden = true; open.hidden = false; show(); find.focus();
-    } }, "Change", h("span", { class: "unseen" }, " the cut")));
-    chosen.hidden = false;
-    open.hidden = true;
+    choose(picture(cut), h("span", {}, cut.name));
     massInput?.focus({ preventScroll: true });
   }
-  inputs.set("cut", { get value() { return cutId; }, set value(v) { if (v && catalog.cuts.some(c => c.id === v)) pick(v, true); },
+  inputs.set("cut", { get value() { return cutId === OWN ? "" : cutId; }, set value(v) { if (v === OWN) pickOwn(); else if (v && catalog.cuts.some(c => c.id === v)) pick(v, true); },
     setAttribute: (n, v) => find.setAttribute(n, v), removeAttribute: n => find.removeAttribute(n), closest: x => find.closest(x),
     focus() { if (open.hidden) chosen.querySelector("button").focus(); else find.focus(); } });
   list.hidden = true;
   return h("div", { class: "field" }, chosen, open, h("p", { class: "error", id: id + "-error", hidden: true }));
+}
+
+function showOwn() {
+  document.getElementById("own-meat").hidden = cutId !== OWN;
 }
 
 function showMeasure() {
@@ -182,7 +204,7 @@ export function read(now = new Date()) {
   for (const [key, control] of inputs) {
     const value = control.value.trim?.() ?? control.value;
     if (value === "" || key === "when" || (key === "salting.treatment" && value === "auto") || (key === "kitchen" && value === "home")) continue;
-    if (key === "serve") continue;
+    if (key === "serve" || !counts(key, cutId === OWN)) continue;
     const path = key.split(".");
     let place = request;
     for (const step of path.slice(0, -1)) place = place[step] ??= {};
@@ -202,7 +224,8 @@ export function fill(request) {
     if (key === "when" || key === "serve") continue;
     let value = request;
     for (const step of key.split(".")) value = value?.[step];
-    const usual = { pieces: "1", "guests.count": "2", "salting.treatment": "auto", kitchen: "home", "taste.salt": "usual", appliance: "oven-conventional", salt: "table-salt" }[key];
+    if (key === "cut" && request.meat) value = OWN;
+    const usual = { pieces: "1", "meat.species": "chicken", "guests.count": "2", "salting.treatment": "auto", kitchen: "home", "taste.salt": "usual", appliance: "oven-conventional", salt: "table-salt" }[key];
     control.value = value === undefined ? usual ?? "" : typeof value === "number" ? String(value) : value;
     if (value !== undefined && control.closest?.("details")) control.closest("details").open = true;
   }
@@ -211,6 +234,7 @@ export function fill(request) {
   if (timed) inputs.get("serve").value = request.serve.slice(0, 16);
   showWhen();
   showSetting();
+  showShape();
   document.activeElement?.blur?.();
 }
 
@@ -237,6 +261,7 @@ export function showProblems(problems) {
       inputs.get(known).setAttribute("aria-invalid", "true");
       return h("li", {}, h("a", { href: "#" + idOf(known), onclick: event => { event.preventDefault(); focusField(known); } }, labelOf(known)), ": " + message);
     })));
+  box.append(h("div", { id: "offers" }));
   box.focus();
   box.scrollIntoView({ block: "start" });
 }

@@ -50,5 +50,5 @@ export function endedPanel(cook) {
     ["Salt", e.salt], ["Juice", e.juice], ["Middle", e.doneness], ["Notes", e.note], ["Measured", e.outlook?.measured.headline]].filter(r => r[1]);
   return h("section", { class: "block", "aria-labelledby": "over-title" }, h("h2", { id: "over-title" }, cook.title + ": over"),
     h("table", {}, h("tbody", {}, rows.map(([name, value]) => h("tr", {}, h("th", { scope: "row" }, name), h("td", {}, value.replaceAll?.("-", " ") ?? value))))),
-    h("p", { class: "row" }, h("a", { href: "/api/cooks/" + cook.id + "/log.csv", download: "cook.csv" }, "Record as a table (CSV)"), h("a", { href: "/api/cooks/" + cook.id + "/log.json", download: "cook.json" }, "Whole record (JSON)"), h("a", { href: "/live.html" }, "Follow another cook")));
+    h("p", { class: "row" }, e.outlook?.measured.headline ? h("a", { href: "/api/cooks/" + cook.id + "/record.html", target: "_blank", id: "record" }, "Record for the file") : null, h("a", { href: "/notebook.html" }, "Notebook"), h("a", { href: "/api/cooks/" + cook.id + "/log.csv", download: "cook.csv" }, "Record as a table (CSV)"), h("a", { href: "/api/cooks/" + cook.id + "/log.json", download: "cook.json" }, "Whole record (JSON)"), h("a", { href: "/live.html" }, "Follow another cook")));
 }

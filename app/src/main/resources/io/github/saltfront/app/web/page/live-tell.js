@@ -1,5 +1,6 @@
 // What the cook tells: a reading by hand, what was done, how it ended. Made once for a cook, so that typing is never disturbed.
 import { h } from "./dom.js";
+import { nextHeat } from "./live-view.js";
 import { isMetric } from "./words.js";
 
 const PLACES = [["core", "in the thickest part"], ["second-core", "in a second spot of it"], ["oven-air", "in the air of the oven"]];
@@ -35,6 +36,16 @@ export function tellPanel(cook, acts) {
     h("ul", { class: "happened", id: "happened" }));
 }
 
+// which heat of several is on, and the button that says the next one began
+export function heatsPanel(cook, acts) {
+  if (!cook.heats || cook.outlook?.phase === "rest") return null;
+  const next = nextHeat(cook);
+  return h("section", { class: "block", "aria-labelledby": "heats-title" }, h("h2", { id: "heats-title" }, "Heats"),
+    h("ol", { class: "heats" }, cook.heats.map(heat => h("li", { "aria-current": heat.on ? "step" : null }, heat.on ? h("strong", {}, heat.words + ", now") : heat.words,
+      heat.main ? ", till the thermometer says so" : "", heat.begin_min > 0 ? ", from " + Math.round(heat.begin_min) + " min" + (heat.told ? "" : " by the plan's clock") : ""))),
+    next ? h("button", { type: "button", class: "quiet-button", onclick: () => acts.tell(cook.id, { kind: "heat-begun", number: next.number }) }, "It goes on now: " + next.words) : null);
+}
+
 const at = minutes => minutes < 1 ? "at the start" : "after " + Math.round(minutes) + " min";
 
 export function happened(cook, acts) {
@@ -54,11 +65,13 @@ export function endPanel(cook, acts) {
     for (const [key, id] of [["weight_before", "end-before"], ["weight_after", "end-after"], ["salt", "end-salt"], ["juice", "end-juice"], ["doneness", "end-doneness"], ["note", "end-note"]]) {
       if (get(id)) body[key] = get(id);
     }
+    if (document.getElementById("end-notebook").checked) body.notebook = true;
     note.textContent = await acts.end(cook.id, body);
   } },
   field("end-before", "Weight before", isMetric() ? "1200 g" : "2 1/2 lb"), field("end-after", "Weight after", isMetric() ? "980 g" : "2 lb"),
   choice("end-salt", "Salt", ["too-mild", "just-right", "too-salty"]), choice("end-juice", "Juice", ["dry", "juicy", "very-juicy"]), choice("end-doneness", "Middle", ["underdone", "just-right", "overdone"]),
   h("div", { class: "all" }, h("label", { for: "end-note" }, "Notes"), h("textarea", { id: "end-note" })),
+  h("label", { class: "check all", for: "end-notebook" }, h("input", { id: "end-notebook", type: "checkbox" }), "Into the notebook as well"),
   h("button", { class: "quiet-button all" }, "This cook is over"));
   return h("section", { class: "block no-print", "aria-labelledby": "end-title" }, h("details", {}, h("summary", { id: "end-title" }, "It is on the table: weights and taste"), form, note));
 }
@@ -82,7 +95,7 @@ export function sourcePanel(cook, acts) {
   return h("section", { class: "block no-print", "aria-labelledby": "source-title" }, h("details", {}, h("summary", { id: "source-title" }, "Other thermometers (MQTT, log file), and the record"),
     h("ul", { class: "happened", id: "sources" }), form, note,
     h("div", { class: "field" }, h("label", { for: "log-file" }, "Log of a thermometer (CSV), from when the meat went in"), file),
-    h("p", { class: "row" }, h("a", { href: "/api/cooks/" + cook.id + "/log.csv", download: "cook.csv" }, "Record as a table (CSV)"), h("a", { href: "/api/cooks/" + cook.id + "/log.json", download: "cook.json" }, "Whole record (JSON)"))));
+    h("p", { class: "row" }, h("a", { href: "/api/cooks/" + cook.id + "/record.html", target: "_blank" }, "Record for the file"), h("a", { href: "/api/cooks/" + cook.id + "/log.csv", download: "cook.csv" }, "Record as a table (CSV)"), h("a", { href: "/api/cooks/" + cook.id + "/log.json", download: "cook.json" }, "Whole record (JSON)"))));
 }
 
 export function sources(cook, acts) {

@@ -6,7 +6,7 @@ import { chart } from "./live-chart.js";
 const DO = {
   wait: "Leave it in", soon: "Get ready", now: "Take it out now", "not-safe-yet": "Leave it in a little longer", out: "Out of the heat, resting",
 };
-const ALARMS = { "pull-now": "Take it out", serve: "Serve it", safety: "Not safe", probe: "Look at the thermometer", "get-ready": "Get ready" };
+const ALARMS = { "pull-now": "Take it out", serve: "Serve it", safety: "Not safe", probe: "Look at the thermometer", "get-ready": "Get ready", "next-heat": "Into the next heat" };
 const QUIET = new Set(["brine", "refrigerator"]);
 
 const big = (value, unit, less) => h("span", { class: "huge" + (less ? " less" : "") }, value, h("small", {}, unit));
@@ -35,10 +35,18 @@ export function newest(cook, role) {
   return probes.length ? { probe: probes[0].probe, at: probes[0].points.at(-1) } : null;
 }
 
+// the heat after the present one, if there is one
+export function nextHeat(cook) {
+  const heats = cook.heats ?? [], on = heats.findIndex(heat => heat.on);
+  return on >= 0 && heats[on + 1] ? { ...heats[on + 1], number: on + 2, afterMain: heats[on].main } : null;
+}
+
 export function alarmPanels(list, acts) {
   return list.map(({ cook, alarm }) => h("section", { class: "alarm " + (alarm.urgent ? "urgent" : "notice"), role: alarm.urgent ? "alert" : "status", "data-alarm": alarm.kind },
     h("h2", {}, ALARMS[alarm.kind] ?? "Look here"), h("p", {}, h("strong", {}, cook.title + ": "), alarm.text),
     h("div", { class: "row" },
+      alarm.kind === "next-heat" && cook.heats ? h("button", { type: "button", onclick: () => acts.tell(cook.id, { kind: "heat-begun", number: cook.heats.findIndex(x => x.on) + 1 }) }, "It is there") : null,
+      alarm.kind === "pull-now" && nextHeat(cook) ? h("button", { type: "button", onclick: () => acts.tell(cook.id, { kind: "heat-begun", number: nextHeat(cook).number }) }, "It is there") : null,
       alarm.kind === "pull-now" ? h("button", { type: "button", onclick: () => acts.tell(cook.id, { kind: "taken-out" }) }, "It is out") : null,
       h("button", { type: "button", onclick: () => acts.acknowledge(cook.id, alarm.number) }, alarm.urgent ? "Stop the alarm" : "I have seen it"))));
 }
@@ -57,12 +65,13 @@ export function figures(cook, ago) {
   const notSafe = out.pull.advice === "not-safe-yet";
   const time = notSafe ? off(out.pull.safe_in_min) : off(left.p50);
   const at = resting ? cook.serve_at : cook.take_out_at;
-  const first = h("div", {}, h("dt", {}, resting ? "Serve in" : out.pull.advice === "now" ? "Take it out" : "Take it out in"),
+  const next = nextHeat(cook), on = next?.afterMain;
+  const first = h("div", {}, h("dt", {}, resting ? "Serve in" : on ? "Into the next heat" + (out.pull.advice === "now" ? "" : " in") : out.pull.advice === "now" ? "Take it out" : "Take it out in"),
     h("dd", {}, out.pull.advice === "now" ? big("now", "") : bigTime(time),
-      h("span", { class: "note" }, notSafe ? "till 19 of 20 such pieces meet the rule" : span(off(left.p05), off(left.p95))),
+      h("span", { class: "note" }, notSafe ? "till 99 of 100 such pieces meet the rule" : span(off(left.p05), off(left.p95))),
       at?.p50 && cook.speed === 1 && !notSafe ? h("span", { class: "note" }, "about " + hour(at.p50)) : null));
   return h("section", { class: "figures" + (["now", "soon"].includes(out.pull.advice) ? " hot" : ""), "data-advice": out.pull.advice },
-    h("h2", {}, cook.title), h("p", { class: "do" }, DO[out.pull.advice]), h("dl", { class: "pair" }, first, reading(cook, out)));
+    h("h2", {}, cook.title), h("p", { class: "do" }, on && out.pull.advice === "now" ? "On to the next heat: " + next.words : DO[out.pull.advice]), h("dl", { class: "pair" }, first, reading(cook, out)));
 }
 
 function reading(cook, out) {

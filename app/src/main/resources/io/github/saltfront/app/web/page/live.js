@@ -2,8 +2,9 @@
 import { ask, h, Trouble } from "./dom.js";
 import { currentUnits, duration, setUnits } from "./words.js";
 import { alarmPanels, figures, picture, plate, safety, warnings } from "./live-view.js";
-import { endPanel, happened, sources, sourcePanel, tellPanel } from "./live-tell.js";
+import { endPanel, happened, heatsPanel, sources, sourcePanel, tellPanel } from "./live-tell.js";
 import { endedPanel, planOf, startPanel } from "./live-start.js";
+import { frontsKey, frontsPanel, refreshFronts } from "./live-fronts.js";
 import { allow, canNotify, canRing, canStayOn, mayNotify, ring, staysOn, stayOn } from "./live-alarm.js";
 import { enqueue, hearQueue, send, waiting } from "./live-queue.js";
 
@@ -193,6 +194,9 @@ function show() {
   swap(parts.warn, cook.outlook?.warnings ?? [], () => warnings(cook, acts));
   const width = Math.min(1300, place.clientWidth || 800);
   swap(parts.chart, [width, cook.outlook?.time_min, cook.readings.map(r => r.points.length)], () => picture(cook, width));
+  swap(parts.fronts, [width, frontsKey(cook)], () => frontsPanel(cook, Math.max(280, Math.min(1000, width - 30))));
+  refreshFronts(cook, show);
+  swap(parts.heats, [cook.heats ?? [], cook.outlook?.phase], () => heatsPanel(cook, acts));
   swap(parts.facts, [cook.outlook?.time_min], () => [safety(cook), plate(cook)]);
   swap(document.getElementById("happened"), cook.events, () => happened(cook, acts));
   swap(document.getElementById("sources"), cook.sources ?? [], () => sources(cook, acts));
@@ -200,8 +204,8 @@ function show() {
 }
 
 function layOut() {
-  parts = { id: cook.id, units: currentUnits(), head: h("div"), keep: h("div"), warn: h("div"), chart: h("div"), facts: h("div", { class: "board" }) };
-  place.replaceChildren(parts.head, parts.keep, parts.warn, parts.chart, parts.facts,
+  parts = { id: cook.id, units: currentUnits(), head: h("div"), keep: h("div"), warn: h("div"), heats: h("div"), chart: h("div"), fronts: h("div"), facts: h("div", { class: "board" }) };
+  place.replaceChildren(parts.head, parts.keep, parts.heats, parts.warn, parts.chart, parts.facts, parts.fronts,
     h("div", { class: "board" }, tellPanel(cook, acts), h("div", {}, sourcePanel(cook, acts), endPanel(cook, acts))));
 }
 
@@ -241,5 +245,5 @@ setInterval(() => {
   if (cook && cook.status !== "ended" && (stream?.readyState === EventSource.CLOSED || Date.now() - heard > SILENT_MS && Date.now() - heard < SILENT_MS * 2)) listen(cook.id);
   if (cook) show();
 }, 5000);
-if ("serviceWorker" in navigator) navigator.serviceWorker.register("/live-worker.js", { scope: "/live.html" }).catch(() => {});
+if ("serviceWorker" in navigator) navigator.serviceWorker.register("/worker.js").catch(() => {});
 route();

@@ -20,6 +20,12 @@ export function title(plan) {
   return (f.pieces > 1 ? f.pieces + " × " : "") + f.name;
 }
 
+function takeOut(c) {
+  if (c.by_hold) return ["after ", strong(duration(Math.ceil(c.time_to_pull_min.high))), ": in a bath the hold decides, not a reading"];
+  return c.by_time_alone ? ["after ", strong(duration(Math.ceil(c.time_to_pull_min.high))), ", not before: without a thermometer the slowest piece sets the time"]
+    : ["when the middle shows ", strong(bothTemperatures(c.pull_temperature_c, 1)), ", about ", strong(duration(c.time_to_pull_min.median)), " later"];
+}
+
 function story(plan, appliance) {
   const c = plan.cooking, x = plan.salting, f = plan.food;
   const start = plan.clock[0], cook = plan.clock.find(step => step.kind === "cook"), end = served(plan);
@@ -31,15 +37,16 @@ function story(plan, appliance) {
     : x.salt_g <= 0 ? ["Add no salt: it holds enough already. "]
     : x.treatment === "dry-salt" ? ["Rub ", strong(mass(x.salt_g) + " salt"), " over " + them + " and leave " + (f.pieces > 1 ? "them" : "it") + " for ", strong(duration(x.time_min)), " in the refrigerator. "]
     : ["Sprinkle ", strong(mass(x.salt_g) + " salt"), " over " + them + " just before the heat. "];
-  const steps = [
-    h("p", {}, (soaks || x.time_min > 0 ? dayOf(start.time) + " at " + clockTime(start.time) + ": " : ""), sentence),
+  const thaw = plan.clock[0].kind === "thaw" ? h("p", {}, dayOf(start.time) + " at " + clockTime(start.time) + ": " + start.words) : null;
+  const salt = plan.clock.find(step => step.kind === "salt") ?? start;
+  const steps = [thaw,
+    h("p", {}, (soaks || x.time_min > 0 ? dayOf(salt.time) + " at " + clockTime(salt.time) + ": " : ""), sentence),
     h("p", {}, "Cook at ", strong(temperature(c.setting_c)), " (" + (appliance?.name ?? c.appliance).toLowerCase() + ") from " + clockTime(cook.time)
-      + ". Take " + (f.pieces > 1 ? "each piece" : "it") + " out when the middle shows ", strong(bothTemperatures(c.pull_temperature_c, 1)),
-      ", about ", strong(duration(c.time_to_pull_min.median)), " later. Off the heat it still climbs to " + temperature(c.peak_core_temperature_c.median) + "."),
+      + ". Take " + (f.pieces > 1 ? "each piece" : "it") + " out ", takeOut(c), ". Off the heat it still climbs to " + temperature(c.peak_core_temperature_c.median) + "."),
     h("p", {}, c.rest_min > 0 ? "Let it rest " + duration(c.rest_min) + ", then serve at " : "Serve at ", strong(clockTime(end.time)), " on " + dayOf(end.time) + "."),
   ];
   return h("section", { class: "block story", "aria-labelledby": "story-title" }, h("h2", { id: "story-title", tabindex: "-1" }, title(plan)), steps,
-    c.safety.predicted_met ? null : h("p", { class: "verdict bad" }, h("span", { "aria-hidden": "true" }, "✕"), h("span", {}, c.safety.headline)));
+    c.safety.predicted_met ? null : h("p", { class: "verdict bad" }, h("span", { "aria-hidden": "true" }, "✕"), h("span", {}, c.safety.headline)), c.safety.predicted_met ? null : h("div", { id: "unmet", class: "no-print" }));
 }
 
 function salting(plan) {
@@ -66,7 +73,9 @@ function cooking(plan, appliance) {
   const c = plan.cooking;
   return block("cooking", "Cook and rest",
     big([["Set " + (appliance?.name ?? c.appliance).toLowerCase() + " to", temperature(c.setting_c), "", true],
-      ["Take out at", bothTemperatures(c.pull_temperature_c, 1), "measured in the middle", true],
+      c.by_time_alone || c.by_hold ? ["Take out after", duration(Math.ceil(c.time_to_pull_min.high)), c.by_hold ? "the hold decides, not a reading" : "not before; there is no thermometer", true]
+        : ["Take out at", bothTemperatures(c.pull_temperature_c, 1), "measured in the middle", true],
+      ...(c.loads ? [["Loads", c.loads.count + " of " + c.loads.pieces, "one every " + duration(c.loads.cycle_min) + "; the first is kept hot for " + duration(c.loads.first_kept_hot_min), true]] : []),
       ["That takes about", duration(c.time_to_pull_min.median), duration(c.time_to_pull_min.low) + " to " + duration(c.time_to_pull_min.high), true],
       ["It climbs to", temperature(c.peak_core_temperature_c.median), temperature(c.peak_core_temperature_c.low) + " to " + temperature(c.peak_core_temperature_c.high), true],
       ["Rest", duration(c.rest_min), "uncovered unless the clock says otherwise", true]]),

@@ -56,7 +56,7 @@ function item(plan) {
   const line = h("div", {}, h("span", { class: "title" }, plan.title), h("br"), h("span", { class: "when" }, "saved " + new Date(plan.created).toLocaleString("en", { dateStyle: "medium", timeStyle: "short" })));
   const button = (words, act) => h("button", { type: "button", class: "quiet-button", "aria-label": words + ": " + plan.title, onclick: act }, words);
   const row = h("div", { class: "row" },
-    button("Open", async () => { const { request } = await ask("GET", "/api/saved/" + plan.id); dialog.close(); open(request); }),
+    button("Open", () => attempt(async () => { const { request } = await ask("GET", "/api/saved/" + plan.id); dialog.close(); open(request); })),
     button("Rename", () => rename(plan, line)),
     button("Duplicate", () => attempt(() => ask("POST", "/api/saved/" + plan.id + "/copy"), "Duplicated.")),
     button("Delete", async () => {

@@ -15,6 +15,7 @@ const BODIES = {
     s("ellipse", { cx: 22, cy: 43, rx: 9, ry: 17, fill: f, stroke: INK, "stroke-width": 2 })],
   ellipsoid: f => [s("ellipse", { cx: 60, cy: 43, rx: 44, ry: 24, fill: f, stroke: INK, "stroke-width": 2 }),
     s("path", { d: "M22 38q38 16 76 0", fill: "none", stroke: INK, "stroke-width": 1.2 })],
+  sphere: f => [s("circle", { cx: 60, cy: 43, r: 30, fill: f, stroke: INK, "stroke-width": 2 }), s("path", { d: "M31 38q29 14 58 0", fill: "none", stroke: INK, "stroke-width": 1.2 })],
   bird: f => [s("path", { d: "M20 48c0-20 22-30 44-28c20 2 34 12 34 28c0 12-16 18-38 18c-24 0-40-6-40-18z", fill: f, stroke: INK, "stroke-width": 2 }),
     s("path", { d: "M84 54c8-8 18-8 22-14c3-4 9 0 6 4c-5 7-10 16-20 18z", fill: f, stroke: INK, "stroke-width": 2 }),
     s("path", { d: "M40 34c10-4 22 0 24 10c-10 6-22 4-24-10z", fill: "none", stroke: INK, "stroke-width": 1.5 })],
@@ -28,6 +29,8 @@ export function picture(cut) {
   const kind = kindOf(cut);
   return s("svg", { viewBox: "0 0 124 82", "aria-hidden": "true", focusable: "false" }, BODIES[kind in BODIES ? kind : "slab"](FLESH[cut.species] ?? "#d99"));
 }
+
+export const bodyPicture = kind => s("svg", { viewBox: "0 0 124 82", class: "measure", "aria-hidden": "true", focusable: "false" }, BODIES[kind](FLESH.pork));
 
 const WHERE = { slab: "at its thickest place, flat on the board", box: "the shortest of its three sides", cylinder: "straight across, at its thickest place",
   ellipsoid: "at its thickest place, flat on the board", bird: "through the breast at its deepest place, from skin to backbone" };

@@ -8,7 +8,9 @@ const snap = (x, step) => Math.round(x / step) * step;
 
 function knobs(plan, request, catalog) {
   const list = [], appliance = catalog.appliances.find(a => a.id === plan.cooking.appliance), thick = 2 * plan.food.half_thickness_mm;
-  if (!request.shape) list.push({ id: "thickness", name: "Thickness", low: snap(.6 * thick, 1), high: snap(1.5 * thick, 1), step: 1, value: snap(thick, 1), show: length, put: (r, v) => { r.thickness = v + " mm"; } });
+  const side = request.shape?.diameter === undefined ? "thickness" : "diameter";
+  if (request.shape) list.push({ id: "thickness", name: side === "diameter" ? "Diameter" : "Thickness", low: snap(.6 * thick, 1), high: snap(1.5 * thick, 1), step: 1, value: snap(thick, 1), show: length, put: (r, v) => { r.shape[side] = v + " mm"; } });
+  else list.push({ id: "thickness", name: "Thickness", low: snap(.6 * thick, 1), high: snap(1.5 * thick, 1), step: 1, value: snap(thick, 1), show: length, put: (r, v) => { r.thickness = v + " mm"; } });
   const x = plan.salting;
   if (x.treatment === "wet-brine") {
     list.push({ id: "strength", name: "Salt in the brine", low: 2, high: 10, step: .5, value: snap(x.strength_pct_of_water_mass, .5), show: v => round(v, 1) + " % of the water",
@@ -35,25 +37,39 @@ export function showWhatIf(place, plan, request, catalog, take) {
   const values = new Map(), list = knobs(plan, request, catalog), note = h("p", { class: "status", role: "status" }), body = h("tbody"), area = h("div");
   const takeButton = h("button", { type: "button", class: "quiet-button", hidden: true, onclick: () => take(changed()) }, "Take this as the plan");
   const back = h("button", { type: "button", class: "quiet-button", hidden: true, onclick: () => { for (const k of list) { k.input.value = k.value; k.out.textContent = k.show(k.value); } values.clear(); settle(plan, null); } }, "Back to how it was");
-  let timer, running = 0, old;
+  let timer, running = 0, old, looking = false, again = false;
   function changed() {
     const r = clone(request);
     for (const [knob, v] of values) knob.put(r, v);
     return r;
   }
-  function settle(now, fronts) {
+  function settle(now, fronts, rough = false) {
     body.replaceChildren(...ROWS.map(([name, show]) => {
       const was = show(plan), is = show(now);
       return h("tr", {}, h("th", { scope: "row" }, name), h("td", {}, was === is ? is : [h("span", { class: "was" }, h("span", { class: "unseen" }, "was "), was), " ", h("strong", {}, h("span", { class: "unseen" }, "now "), is)]));
     }));
     takeButton.hidden = back.hidden = values.size === 0;
-    note.textContent = "";
-    if (fronts) paint(document.getElementById("fronts-place"), fronts, now, changed(), old);
-    else if (old) paint(document.getElementById("fronts-place"), old, plan, request);
+    note.textContent = rough ? "A rough look with " + now.ensemble.members + " pieces; the whole plan follows." : "";
+    if (fronts) paint(document.getElementById("fronts-place"), fronts, now, changed(), { ghost: old, take });
+    else if (old) paint(document.getElementById("fronts-place"), old, plan, request, { take });
+  }
+  // while a slider moves: one look after the other, and only the newest values count
+  async function look() {
+    if (looking) { again = true; return; }
+    looking = true;
+    const mine = running;
+    try {
+      old ??= await ask("POST", "/api/fronts", request);
+      const { plan: now, fronts } = await ask("POST", "/api/glance", { request: changed(), before: request });
+      if (mine === running && place.isConnected) settle(now, fronts, true);
+    } catch (trouble) {
+      if (mine === running) note.textContent = trouble.message;
+    }
+    looking = false;
+    if (again) { again = false; look(); }
   }
   async function compute() {
     const mine = ++running;
-    note.textContent = "Working it out ...";
     try {
       old ??= await ask("POST", "/api/fronts", request);
       const now = await ask("POST", "/api/plan?alternatives=no", changed());
@@ -71,8 +87,9 @@ export function showWhatIf(place, plan, request, catalog, take) {
       k.out.textContent = k.show(v);
       k.input.setAttribute("aria-valuetext", k.show(v));
       values.set(k, v);
+      look();
       clearTimeout(timer);
-      timer = setTimeout(compute, 120);
+      timer = setTimeout(compute, 500);
     } });
     return h("div", { class: "slide" }, h("label", { for: id }, k.name, k.out), k.input);
   });

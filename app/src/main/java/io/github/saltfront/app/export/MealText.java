@@ -1,0 +1,142 @@
+package io.github.saltfront.app.export;
+
+import io.github.saltfront.plan.Interval;
+import io.github.saltfront.plan.Meal;
+import io.github.saltfront.plan.Plan;
+import io.github.saltfront.plan.Slack;
+import io.github.saltfront.units.QuantityFormat;
+import io.github.saltfront.units.Temperature;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+
+/** A meal as plain text: one clock, what uses what, and the short of every dish. */
+public final class MealText {
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("EEE HH:mm", Locale.ENGLISH);
+
+    private final Meal meal;
+    private final StringBuilder text = new StringBuilder();
+
+    private MealText(Meal meal) {
+        this.meal = meal;
+    }
+
+    /**
+     * Returns the text.
+     *
+     * @param meal the meal
+     * @return lines of at most 64 columns
+     */
+    public static String of(Meal meal) {
+        return new MealText(meal).write();
+    }
+
+    private String write() {
+        List<String> names =
+                meal.courses().stream().map(course -> course.dish().name()).toList();
+        text.append(TextLayout.wrapped(String.join(", ", names), 0));
+        section("HOW IT FITS", meal.notes());
+        clock();
+        uses();
+        meal.courses().forEach(this::course);
+        section("IF IT DOES NOT GO TO PLAN", slack());
+        Set<String> cautions = new LinkedHashSet<>();
+        for (Meal.Course course : meal.courses()) {
+            course.plan().cautions().forEach(caution -> cautions.add(caution.text()));
+            cautions.addAll(SaltSection.cautions(course.plan().salting()));
+        }
+        section("TAKE CARE", List.copyOf(cautions));
+        return text.toString();
+    }
+
+    private void clock() {
+        Plan first = meal.courses().get(0).plan();
+        heading("CLOCK (" + first.request().timing().now().getZone() + ")");
+        double work = 0;
+        for (Meal.Step step : meal.clock()) {
+            work += step.minutes();
+            String when = "  " + CLOCK.format(step.step().time()) + "  ";
+            text.append(TextLayout.wrapped(step.dish() + ": " + step.step().words(), when, " ".repeat(13)));
+        }
+        text.append(TextLayout.wrapped(String.format(Locale.ROOT, "In all about %.0f min of work.", work), 2));
+    }
+
+    private void uses() {
+        heading("APPLIANCES");
+        for (Meal.Use use : meal.uses()) {
+            text.append(TextLayout.wrapped(
+                    String.format(
+                            Locale.ROOT,
+                            "%s at %.0f °C: %s",
+                            use.appliance(),
+                            Temperature.toCelsius(use.setting()),
+                            use.dish()),
+                    "  " + CLOCK.format(use.from()) + " to "
+                            + CLOCK.format(use.to()).substring(4) + "  ",
+                    " ".repeat(22)));
+        }
+    }
+
+    private void course(Meal.Course course) {
+        Plan plan = course.plan();
+        Plan.CookPlan cook = plan.cooking();
+        heading(course.dish().name().toUpperCase(Locale.ROOT));
+        text.append(SaltSection.of(plan.request(), plan.salting()));
+        text.append('\n');
+        text.append(TextLayout.wrapped(
+                "COOK: " + plan.request().cook().appliance().name() + " at "
+                        + celsius(plan.request().cook().setting()),
+                0));
+        row("take out", TakeOut.when(plan));
+        cook.reasons().forEach(reason -> text.append(TextLayout.wrapped(reason, "  - ", "    ")));
+        row("after", band(cook.timeToPull().scaled(1.0 / 60, 0), "%.0f") + " min");
+        if (cook.loads().count() > 1) {
+            row(
+                    "loads",
+                    cook.loads().count() + " of " + cook.loads().pieces() + ", one every "
+                            + QuantityFormat.time(cook.loads().cycle()));
+        }
+        row("served", band(cook.served().scaled(1, -Temperature.ZERO_CELSIUS), "%.0f") + " °C in the middle");
+        row("loss", band(plan.result().massLoss().scaled(100, 0), "%.0f") + " % of raw mass");
+        row("salt", band(plan.result().meanSalt().scaled(100, 0), "%.2f") + " % mean");
+        text.append(TextLayout.wrapped(cook.verdict().headline(), "  ", "  "));
+    }
+
+    private List<String> slack() {
+        List<String> all = new ArrayList<>();
+        for (Meal.Course course : meal.courses()) {
+            Slack.of(course.plan())
+                    .words(course.plan())
+                    .forEach(words -> all.add(course.dish().name() + ": " + words));
+        }
+        return all;
+    }
+
+    private void section(String heading, List<String> sentences) {
+        if (!sentences.isEmpty()) {
+            heading(heading);
+            sentences.forEach(sentence -> text.append(TextLayout.wrapped(sentence, "  - ", "    ")));
+        }
+    }
+
+    private void heading(String words) {
+        text.append('\n').append(TextLayout.wrapped(words, 0));
+    }
+
+    private void row(String name, String value) {
+        text.append(TextLayout.row(name, value));
+    }
+
+    private static String celsius(double kelvin) {
+        return String.format(
+                Locale.ROOT, "%.1f °C (%.0f °F)", Temperature.toCelsius(kelvin), Temperature.toFahrenheit(kelvin));
+    }
+
+    private static String band(Interval band, String form) {
+        return String.format(
+                Locale.ROOT, form + " (" + form + " to " + form + ")", band.median(), band.low(), band.high());
+    }
+}
