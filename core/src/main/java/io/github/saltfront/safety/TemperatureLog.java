@@ -2,6 +2,7 @@ package io.github.saltfront.safety;
 
 import io.github.saltfront.units.Checks;
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Readings of one probe as they were recorded, put in order without ever adding heat. Immutable.
@@ -54,6 +55,24 @@ public final class TemperatureLog {
             cleaner.add(times[i], temperatures[i]);
         }
         return new TemperatureLog(cleaner);
+    }
+
+    /** Tells whether the same readings were kept and as many set aside. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof TemperatureLog log
+                && Arrays.equals(times, log.times)
+                && Arrays.equals(temperatures, log.temperatures)
+                && Arrays.equals(clockLostBefore, log.clockLostBefore)
+                && repeated == log.repeated
+                && contradicting == log.contradicting
+                && setAside == log.setAside
+                && clockJumps == log.clockJumps;
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * Arrays.hashCode(times) + Arrays.hashCode(temperatures);
     }
 
     /** Returns the number of readings kept. */

@@ -33,8 +33,8 @@ final class NotebookImportCommand implements Callable<Integer> {
         spec.commandLine()
                 .getOut()
                 .printf(
-                        "%d cooks added, %d were here already; %d pictures, %d checks of thermometers, %d trials.%n",
-                        done.added(), done.known(), done.pictures(), done.checks(), done.trials());
+                        "%d cooks added, %d were here already; %d pictures, %d checks of thermometers, %d trials, %d plans.%n",
+                        done.added(), done.known(), done.pictures(), done.checks(), done.trials(), done.plans());
         spec.commandLine().getOut().flush();
         return 0;
     }

@@ -7,6 +7,7 @@ import io.github.saltfront.app.request.PlanFile;
 import io.github.saltfront.app.store.Database;
 import io.github.saltfront.app.store.NotedCook;
 import io.github.saltfront.app.store.NotedCooks;
+import io.github.saltfront.app.store.SavedPlans;
 import io.github.saltfront.app.store.StoredPhoto;
 import io.github.saltfront.app.store.Trials;
 import io.github.saltfront.catalog.Catalog;
@@ -43,6 +44,7 @@ public final class Notebook {
     private final NotedCooks cooks;
     private final Thermometers thermometers;
     private final Trials trials;
+    private final SavedPlans plans;
     private final Catalog catalog;
     private final String programVersion;
 
@@ -57,6 +59,7 @@ public final class Notebook {
         cooks = database.notedCooks();
         thermometers = new Thermometers(database.instrumentChecks());
         trials = database.trials();
+        plans = database.savedPlans();
         this.catalog = catalog;
         this.programVersion = programVersion;
     }
@@ -74,6 +77,11 @@ public final class Notebook {
     /** Returns the trials. */
     public Trials trials() {
         return trials;
+    }
+
+    /** Returns the saved plans. */
+    public SavedPlans plans() {
+        return plans;
     }
 
     /** Returns what was learned from the cooks. */

@@ -5,6 +5,7 @@ import io.github.saltfront.app.document.DocumentFormat;
 import io.github.saltfront.app.document.DocumentReader;
 import io.github.saltfront.app.store.NotedCook;
 import io.github.saltfront.app.store.NotedCooks;
+import io.github.saltfront.app.store.SavedPlan;
 import io.github.saltfront.app.store.StoredCheck;
 import io.github.saltfront.app.store.StoredPhoto;
 import java.io.IOException;
@@ -32,7 +33,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
- * A whole notebook as one zip archive of JSON, CSV and pictures. What is read back is notebook.json and the pictures it names; every
+ * A whole notebook, with trials and saved plans, as one zip archive of JSON, CSV and pictures. What is read back is notebook.json and the pictures it names; every
  * text goes through the same readers as a new note, and every picture is drawn anew.
  */
 public final class NotebookArchive {
@@ -129,6 +130,9 @@ public final class NotebookArchive {
         json.put("cooks", content);
         json.put("thermometer_checks", checks.stream().map(CheckJson::of).toList());
         json.put("trials", trials.stream().map(ArchivedTrial::toJson).toList());
+        json.put(
+                "plans",
+                notebook.plans().list("").stream().map(ArchivedPlan::toJson).toList());
         return json;
     }
 
@@ -140,8 +144,9 @@ public final class NotebookArchive {
      * @param pictures pictures that were added [-]
      * @param checks checks of thermometers in the archive [-]
      * @param trials trials that were added [-]
+     * @param plans saved plans that were added [-]
      */
-    public record Imported(int added, int known, int pictures, int checks, int trials) {}
+    public record Imported(int added, int known, int pictures, int checks, int trials, int plans) {}
 
     /**
      * Reads an archive and adds what is missing.
@@ -196,6 +201,7 @@ public final class NotebookArchive {
         }
         List<StoredCheck> checks = CheckJson.read(json.path("thermometer_checks"));
         List<ArchivedTrial> trials = ArchivedTrial.read(json.path("trials"));
+        List<SavedPlan> plans = ArchivedPlan.read(json.path("plans"));
         List<StoredPhoto> taken = new ArrayList<>();
         for (StoredPhoto photo : photos) {
             ZipEntry entry = zip.getEntry("photos/" + photo.id() + ".jpg");
@@ -220,7 +226,8 @@ public final class NotebookArchive {
                     notebook.trials().addMissing(trial.trial(), TasterTokens.draw(trial.tasters()), trial.answers());
             newTrials += isNew ? 1 : 0;
         }
-        return new Imported(added, read.size() - added, taken.size(), checks.size(), newTrials);
+        int newPlans = notebook.plans().addMissing(plans);
+        return new Imported(added, read.size() - added, taken.size(), checks.size(), newTrials, newPlans);
     }
 
     /** Names are looked at though no file is ever written under one of them: an archive with such names is no honest one. */

@@ -219,7 +219,9 @@ final class NotebookApi {
                                 "checks",
                                 done.checks(),
                                 "trials",
-                                done.trials()));
+                                done.trials(),
+                                "plans",
+                                done.plans()));
             } finally {
                 Files.deleteIfExists(file);
             }

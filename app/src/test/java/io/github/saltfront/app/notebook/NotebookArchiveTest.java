@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.saltfront.app.store.Database;
 import io.github.saltfront.app.store.NotedCook;
+import io.github.saltfront.app.store.SavedPlan;
 import io.github.saltfront.app.store.StoredAnswer;
 import io.github.saltfront.app.store.StoredCheck;
 import io.github.saltfront.app.store.StoredPhoto;
@@ -90,6 +91,7 @@ class NotebookArchiveTest {
                         new StoredTrial("trial-1", "Turkey, wet or dry", TRIAL, 11),
                         List.of("known-to-tasters"),
                         List.of(new StoredAnswer(1, 1, "482", "odd", "=1+1", 12)));
+        notebook.plans().add(new SavedPlan("plan-1", "Sunday", "{\"cut\":\"pork-loin-chop\"}", "test", 3, 4));
         return notebook;
     }
 
@@ -106,9 +108,9 @@ class NotebookArchiveTest {
         Notebook first = filled();
         Notebook second = notebook("b.db");
         assertThat(new NotebookArchive(second).read(export(first)))
-                .isEqualTo(new NotebookArchive.Imported(1, 0, 1, 1, 1));
+                .isEqualTo(new NotebookArchive.Imported(1, 0, 1, 1, 1, 1));
         assertThat(new NotebookArchive(second).read(export(first)))
-                .isEqualTo(new NotebookArchive.Imported(0, 1, 0, 1, 0));
+                .isEqualTo(new NotebookArchive.Imported(0, 1, 0, 1, 0, 0));
         NotedCook before = first.cooks().list("", "").get(0);
         NotedCook after = second.cooks().list("", "").get(0);
         assertThat(CookFigures.of(after)).isEqualTo(CookFigures.of(before));
@@ -121,6 +123,7 @@ class NotebookArchiveTest {
         assertThat(second.cooks().read(photo.id())).isPresent();
         assertThat(second.learning().knowledge("home", "").ovens()).containsOnlyKeys("oven-fan");
         assertThat(second.thermometers().checks().of("BLUE-PEN")).hasSize(1);
+        assertThat(second.plans().find("plan-1")).isEqualTo(first.plans().find("plan-1"));
         assertThat(second.trials().answers("trial-1")).isEqualTo(first.trials().answers("trial-1"));
         assertThat(second.trials().tokens("trial-1")).hasSize(12).doesNotContain("known-to-tasters");
         second.learning().forget("home", "oven");

@@ -239,7 +239,7 @@ at("compare").addEventListener("click", compare);
 at("archive").addEventListener("change", async () => {
   const file = at("archive").files[0];
   at("archive").value = "";
-  if (file) await attempt(() => raw("POST", "/api/notebook-file", file, "application/zip"), a => `${a.added} cooks added, ${a.known} were here already; ${a.pictures} pictures.`);
+  if (file) await attempt(() => raw("POST", "/api/notebook-file", file, "application/zip"), a => `${a.added} cooks added, ${a.known} were here already; ${a.pictures} pictures, ${a.trials} trials, ${a.plans} saved plans.`);
   list();
 });
 buildCheck();
