@@ -72,11 +72,10 @@ public final class PlanMarkdown {
         list(
                 "Cook",
                 List.of(
-                        String.format(
-                                Locale.ROOT,
-                                TakeOut.isByReading(plan) ? "Take it out %s, after %s min." : "Take it out %s.",
-                                TakeOut.when(plan),
-                                interval(cook.timeToPull(), 1.0 / 60, "%.0f")),
+                        "Take it out " + TakeOut.when(plan)
+                                + (TakeOut.isByReading(plan)
+                                        ? ", after " + interval(cook.timeToPull(), 1.0 / 60, "%.0f") + " min."
+                                        : "."),
                         "It rises to " + interval(cook.peak().scaled(1, -Temperature.ZERO_CELSIUS), 1, "%.1f")
                                 + " °C while it rests.",
                         cook.verdict().headline() + " Official minimum for consumers: "
