@@ -112,7 +112,7 @@ final class FollowCommand implements Callable<Integer> {
         try (Progress progress = Progress.start("following the cook", line.getErr(), Terminal.isErr())) {
             Plan plan = Planner.plan(request, threads, seed);
             setup = setup(plan);
-            outlooks = new Replay(setup, seed, threads).run(readings, events.list(), moments);
+            outlooks = new Replay(setup, seed, threads).run(readings, events.list(setup), moments);
         } catch (PlanningException e) {
             line.getErr().println(ErrorMessages.problem(e).at(file.toString()));
             line.getErr().flush();
@@ -151,7 +151,7 @@ final class FollowCommand implements Callable<Integer> {
         try {
             LiveSetup setup = setup(Planner.plan(request, threads, seed));
             FollowWatch watching = new FollowWatch(setup, seed, threads, line.getOut(), line.getErr(), json);
-            watching.run(new GrowingLog(log, probes), events.list(), silence);
+            watching.run(new GrowingLog(log, probes), events.list(setup), silence);
         } catch (PlanningException e) {
             line.getErr().println(ErrorMessages.problem(e).at(file.toString()));
             line.getErr().flush();

@@ -1,6 +1,7 @@
 package io.github.saltfront.app.cli;
 
 import io.github.saltfront.live.CookEvent;
+import io.github.saltfront.live.LiveSetup;
 import io.github.saltfront.units.Dimension;
 import io.github.saltfront.units.QuantityParser;
 import java.util.ArrayList;
@@ -42,8 +43,13 @@ final class FollowEvents {
     @Option(names = "--taken-out", paramLabel = "TIME", description = "When the piece was taken out of the heat.")
     private Optional<String> takenOut = Optional.empty();
 
-    /** Returns the events in order of time. */
-    List<CookEvent> list() {
+    /**
+     * Returns the events in order of time.
+     *
+     * @param setup the cook, which has so many heats
+     * @throws IllegalArgumentException for what cannot be read, and for a heat that the cook does not have
+     */
+    List<CookEvent> list(LiveSetup setup) {
         List<CookEvent> list = new ArrayList<>();
         settings.forEach(text -> list.add(new CookEvent.SettingChanged(
                 first("--setting", text), second("--setting", text, Dimension.TEMPERATURE))));
@@ -51,7 +57,8 @@ final class FollowEvents {
                 list.add(new CookEvent.DoorOpened(first("--door", text), second("--door", text, Dimension.TIME))));
         flips.forEach(text -> list.add(new CookEvent.Flipped(FollowCommand.time("--flipped", text))));
         moves.forEach(text -> list.add(new CookEvent.ProbeMoved(FollowCommand.time("--moved", text), "core")));
-        heats.forEach(text -> list.add(new CookEvent.HeatBegun(first("--heat", text), number("--heat", text))));
+        int most = setup.request().cook().appliances().size();
+        heats.forEach(text -> list.add(new CookEvent.HeatBegun(first("--heat", text), heat(text, most))));
         takenOut.ifPresent(text -> list.add(new CookEvent.TakenOut(FollowCommand.time("--taken-out", text))));
         list.sort(Comparator.comparingDouble(CookEvent::time));
         return list;
@@ -69,14 +76,13 @@ final class FollowEvents {
         }
     }
 
-    private static int number(String option, String text) {
-        String part = parts(option, text)[1].strip();
-        try {
-            return Integer.parseInt(part);
-        } catch (NumberFormatException e) {
-            throw new IllegalArgumentException(
-                    option + ": got \"" + part + "\", expected the number of a heat, such as 6min=2.", e);
+    private static int heat(String text, int most) {
+        String part = parts("--heat", text)[1].strip();
+        if (!part.matches("[0-9]{1,2}") || Integer.parseInt(part) < 2 || Integer.parseInt(part) > most) {
+            throw new IllegalArgumentException("--heat: got \"" + part + "\", expected the number of a later heat"
+                    + (most > 1 ? ", 2 to " + most + ", such as 6min=2." : "; this cook has but one heat."));
         }
+        return Integer.parseInt(part);
     }
 
     private static String[] parts(String option, String text) {

@@ -69,14 +69,19 @@ class FollowCommandTest {
     }
 
     @Test
-    void aCookOfSeveralStagesIsRefusedWithTheKeyThatSaysSo() {
-        CommandRun run = CommandRun.of("follow", "../examples/reverse-seared-steak.yaml", LOG);
-        assertThat(run.code()).isNotZero();
-        assertThat(run.out()).isEmpty();
-        assertThat(run.err())
-                .contains("after")
-                .contains("cannot be followed yet")
-                .contains("clock of the plan");
+    void aCookOfSeveralStagesIsFollowedFromHeatToHeat() {
+        String steak = "../examples/reverse-seared-steak.yaml";
+        CommandRun first = CommandRun.of("follow", steak, LOG, "--at", "40min");
+        assertThat(first.code()).as(first.err()).isZero();
+        assertThat(first.out()).contains("AFTER 40 min").contains("take out");
+        CommandRun told = CommandRun.of("follow", steak, LOG, "--heat", "75min=2");
+        assertThat(told.code()).as(told.err()).isZero();
+        assertThat(told.out())
+                .contains("AFTER 1 h 22 min")
+                .isNotEqualTo(CommandRun.of("follow", steak, LOG).out());
+        CommandRun wrong = CommandRun.of("follow", steak, LOG, "--heat", "6min=7");
+        assertThat(wrong.code()).isNotZero();
+        assertThat(wrong.err()).contains("7").contains("heat");
     }
 
     @Test
