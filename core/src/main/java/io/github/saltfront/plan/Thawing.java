@@ -28,7 +28,12 @@ public record Thawing(Interval time) {
     private static final double THAWED = Temperature.fromCelsius(-0.5);
     private static final double LONGEST = 14 * 86400;
     private static final double WHOLE_HOURS = 3600;
-    private static final int MEMBERS = 20;
+    private static final int MEMBERS = 12;
+
+    /** Enough for a time that is told in whole hours: ice makes fine steps and layers slow. */
+    private static final int LAYERS = 16;
+
+    private static final double TOLERANCE = 0.5;
 
     /**
      * Simulates the thawing of a request.
@@ -56,7 +61,8 @@ public record Thawing(Interval time) {
                 food.shape(),
                 food.startTemperature(),
                 Draw.ensemble(MEMBERS, seed + 5),
-                SolverSettings.DEFAULT.withTolerances(0.2, 1e-3));
+                SolverSettings.DEFAULT.withTolerances(TOLERANCE, 1e-3),
+                LAYERS);
         List<MemberDay> days = ensemble.run(
                 List.of(draw -> new Stage(
                         "thaw",
