@@ -26,5 +26,5 @@ record Fineness(
     static final Fineness WHOLE = new Fineness(200, DayEnsemble.LAYERS, 0.05, 20, 40, 0.2, SoakSearch.MEMBERS);
 
     /** For a look while somebody moves a slider: a reading errs by up to a kelvin, and so few members give rough bands. */
-    static final Fineness GLANCE = new Fineness(32, 20, 0.3, 12, 20, 0.3, 20);
+    static final Fineness GLANCE = new Fineness(32, 16, 0.4, 12, 16, 0.4, 16);
 }
