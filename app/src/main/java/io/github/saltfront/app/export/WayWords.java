@@ -39,6 +39,7 @@ final class WayWords {
         }
         if (way.core().isPresent()
                 && !way.core().equals(plan.request().taste().core())
+                && !isRaisedAnyway(way.core().getAsDouble(), plan.cooking())
                 && Math.abs(way.core().getAsDouble() - plan.cooking().wished()) > 0.5) {
             heat.add(String.format(
                     Locale.ROOT,
@@ -46,6 +47,11 @@ final class WayWords {
                     Temperature.toCelsius(way.core().getAsDouble())));
         }
         return salting + (heat.isEmpty() ? "" : ", " + String.join(", ", heat));
+    }
+
+    /** A core that safety raises to the same reading as the plan's is no other core. */
+    private static boolean isRaisedAnyway(double core, Plan.CookPlan cooking) {
+        return cooking.isRaised() && core < cooking.peak().median();
     }
 
     private static String salting(Way way) {
