@@ -18,6 +18,7 @@ import org.junit.jupiter.api.TestFactory;
 class PackageDependencyTest {
     private static final String ROOT = "io.github.saltfront.";
     private static final List<String> ORDER = List.of(
+            "words",
             "units",
             "data",
             "numerics",
