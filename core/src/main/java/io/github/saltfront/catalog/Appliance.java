@@ -113,7 +113,7 @@ public record Appliance(
     static Appliance read(CsvTable.Row row) {
         return new Appliance(
                 row.text("id"),
-                row.text("name"),
+                row.words("name"),
                 Cells.list(row, "aliases"),
                 Cells.constant(Medium.class, row, "medium"),
                 row.text("faces").equals("both"),

@@ -2,8 +2,11 @@ package io.github.saltfront.catalog;
 
 import io.github.saltfront.data.CsvTable;
 import io.github.saltfront.quality.JuiceFactors;
+import io.github.saltfront.words.Language;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 
 /**
@@ -11,6 +14,8 @@ import java.util.function.Function;
  * load it once and hand it on.
  */
 public final class Catalog {
+    private static final Map<Language, Catalog> CATALOGS = new ConcurrentHashMap<>();
+
     private final NamedTable<Cut> cuts;
     private final NamedTable<SaltForm> salts;
     private final NamedTable<Liquid> liquids;
@@ -31,19 +36,14 @@ public final class Catalog {
     }
 
     /**
-     * Returns the catalog, read from the class path when it is first asked for. It never changes, so all share one.
+     * Returns the catalog in the language that is spoken, read from the class path when it is first asked for. It never changes, so
+     * all share one of each language.
      *
      * @return the catalog
-     * @throws ExceptionInInitializerError if a table is missing or malformed; its cause says which and where
+     * @throws io.github.saltfront.data.DataException if a table is missing or malformed; it says which and where
      */
     public static Catalog load() {
-        return Shared.CATALOG;
-    }
-
-    private static final class Shared {
-        static final Catalog CATALOG = new Catalog();
-
-        private Shared() {}
+        return CATALOGS.computeIfAbsent(Language.spoken(), language -> new Catalog());
     }
 
     private static <T> List<T> rows(String resource, Function<CsvTable.Row, T> read) {

@@ -49,7 +49,7 @@ public record Cut(
         String juice = row.text("juice_class");
         return new Cut(
                 row.text("id"),
-                row.text("name"),
+                row.words("name"),
                 Cells.list(row, "aliases"),
                 row.text("species"),
                 Cells.constant(Group.class, row, "group"),

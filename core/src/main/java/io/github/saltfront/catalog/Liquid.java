@@ -4,6 +4,7 @@ import io.github.saltfront.data.CsvTable;
 import io.github.saltfront.quality.Band;
 import io.github.saltfront.quality.Provenance;
 import io.github.saltfront.units.Checks;
+import io.github.saltfront.words.Phrases;
 import java.util.List;
 import java.util.Optional;
 
@@ -29,6 +30,8 @@ public record Liquid(
         List<Allergen> allergens,
         Provenance provenance)
         implements CatalogEntry {
+    private static final Phrases PHRASES = Phrases.of(Liquid.class);
+
     /** Copies the lists and checks the density. */
     public Liquid {
         aliases = List.copyOf(aliases);
@@ -39,7 +42,7 @@ public record Liquid(
     static Liquid read(CsvTable.Row row) {
         return new Liquid(
                 row.text("id"),
-                row.text("name"),
+                row.words("name"),
                 Cells.list(row, "aliases"),
                 new Parts(
                         Cells.percent(row, "water_pct"),
@@ -55,7 +58,7 @@ public record Liquid(
                         Cells.findRange(row, "ph_low", "ph_high", 1)),
                 row.number("density_kg_per_l") * 1000,
                 Cells.list(row, "allergens").stream()
-                        .map(a -> Cells.constant(Allergen.class, a, "liquids.csv, line " + row.line()))
+                        .map(a -> Cells.constant(Allergen.class, a, PHRASES.say("liquids-csv-line", row.line())))
                         .toList(),
                 Provenance.of(row));
     }

@@ -27,7 +27,7 @@ public record Measure(
     static Measure read(CsvTable.Row row) {
         return new Measure(
                 row.text("id"),
-                row.text("name"),
+                row.words("name"),
                 Cells.list(row, "aliases"),
                 Cells.constant(UnitSystem.class, row, "system"),
                 Cells.milliliters(row, "volume_ml"),

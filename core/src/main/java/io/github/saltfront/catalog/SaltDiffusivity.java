@@ -38,7 +38,7 @@ public record SaltDiffusivity(
     static SaltDiffusivity read(CsvTable.Row row) {
         return new SaltDiffusivity(
                 row.text("id"),
-                row.text("name"),
+                row.words("name"),
                 row.number("diffusivity_median_m2_s"),
                 row.number("geometric_sd"),
                 Cells.band(row, "activation_energy", "_kj_mol", 1e3),

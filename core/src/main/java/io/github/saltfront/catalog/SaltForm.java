@@ -4,6 +4,7 @@ import io.github.saltfront.data.CsvTable;
 import io.github.saltfront.quality.Band;
 import io.github.saltfront.quality.Provenance;
 import io.github.saltfront.units.Checks;
+import io.github.saltfront.words.Phrases;
 import java.util.List;
 
 /**
@@ -19,6 +20,8 @@ import java.util.List;
 public record SaltForm(
         String id, String name, List<String> aliases, Band bulkDensity, double sodiumFraction, Provenance provenance)
         implements CatalogEntry {
+    private static final Phrases PHRASES = Phrases.of(SaltForm.class);
+
     /** Sodium of pure sodium chloride [kg/kg] (IUPAC atomic weights: 22.9898/58.4428). */
     public static final double SODIUM_OF_PURE_SALT = 0.39337;
 
@@ -42,7 +45,7 @@ public record SaltForm(
     static SaltForm read(CsvTable.Row row) {
         return new SaltForm(
                 row.text("id"),
-                row.text("name"),
+                row.words("name"),
                 Cells.list(row, "aliases"),
                 new Band(
                                 Cells.grams(row, "g_per_tsp_low"),
@@ -88,15 +91,15 @@ public record SaltForm(
     private static SaltForm fromLabel(double labelTeaspoons, Band servingMass) {
         return new SaltForm(
                 "from-label",
-                "Salt by its label",
+                PHRASES.say("salt-by-its-label"),
                 List.of(),
                 servingMass.times(1 / (labelTeaspoons * LABEL_TEASPOON)),
                 SODIUM_OF_PURE_SALT,
                 new Provenance(
                         List.of("cfr21-101-9"),
-                        "(b)(5)(viii), (c)(4)",
+                        PHRASES.say("b-5-viii-c-4"),
                         Provenance.Confidence.READ_IN_SOURCE,
-                        "the packet's own label; the band is its rounding"));
+                        PHRASES.say("the-packet-s-own-label")));
     }
 
     /**

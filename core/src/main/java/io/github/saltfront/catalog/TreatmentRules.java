@@ -122,13 +122,13 @@ public final class TreatmentRules {
         private static Rule read(CsvTable.Row row) {
             return new Rule(
                     row.text("treatment_class"),
-                    row.text("name"),
+                    row.words("name"),
                     row.text("cook"),
                     Choice.read(row, "first"),
                     Choice.read(row, "second"),
                     Cells.constant(Treatment.class, row, "avoid"),
-                    row.text("avoid_why"),
-                    row.text("why"),
+                    row.words("avoid_why"),
+                    row.words("why"),
                     Provenance.of(row));
         }
     }
@@ -140,6 +140,7 @@ public final class TreatmentRules {
      * @param id key
      * @param question the question
      * @param outcome what to do if the answer is yes
+     * @param why the reason, as a part of a sentence
      * @param limitLow lower end of the limit in {@code unit}, where a gray zone begins
      * @param limitHigh the limit in {@code unit}
      * @param unit unit of the limits as printed, or empty
@@ -150,6 +151,7 @@ public final class TreatmentRules {
             String id,
             String question,
             String outcome,
+            String why,
             OptionalDouble limitLow,
             OptionalDouble limitHigh,
             String unit,
@@ -158,8 +160,9 @@ public final class TreatmentRules {
             return new ChoiceStep(
                     (int) row.number("step"),
                     row.text("id"),
-                    row.text("question"),
-                    row.text("outcome"),
+                    row.words("question"),
+                    row.words("outcome"),
+                    row.words("note"),
                     row.findNumber("limit_low"),
                     row.findNumber("limit_high"),
                     row.text("unit"),

@@ -1,5 +1,6 @@
 package io.github.saltfront.data;
 
+import io.github.saltfront.words.Language;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
@@ -24,7 +25,12 @@ public final class CsvTable {
     private final List<String> header;
     private final List<Row> rows;
 
-    private CsvTable(String name, List<String> header, List<List<String>> cells, List<Integer> lines) {
+    private CsvTable(
+            String name,
+            List<String> header,
+            List<List<String>> cells,
+            List<Integer> lines,
+            Map<String, String> translations) {
         this.name = name;
         this.header = List.copyOf(header);
         Map<String, Integer> index = new HashMap<>();
@@ -39,13 +45,14 @@ public final class CsvTable {
                 throw new DataException(name + ", line " + lines.get(i) + ": found "
                         + cells.get(i).size() + " cells, expected " + header.size() + " as in the header.");
             }
-            read.add(new Row(name, lines.get(i), index, cells.get(i)));
+            read.add(new Row(name, lines.get(i), index, cells.get(i), translations));
         }
         this.rows = Collections.unmodifiableList(read);
     }
 
     /**
-     * Reads a table that lies beside a class on the class path.
+     * Reads a table that lies beside a class on the class path. Words for people are translated by a table of the same name with
+     * the tag of the language at its end, such as {@code cautions_de.csv}, with the columns {@code english} and the tag.
      *
      * @param beside class in whose package folder the resource lies
      * @param resource file name, such as {@code choi_okos.csv}
@@ -59,9 +66,23 @@ public final class CsvTable {
                     "Table \"" + resource + "\" is not on the class path beside " + beside.getName() + ".");
         }
         try (Reader reader = new InputStreamReader(stream, StandardCharsets.UTF_8)) {
-            return read(resource, reader);
+            return read(resource, reader, translations(beside, resource));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
+        }
+    }
+
+    private static Map<String, String> translations(Class<?> beside, String resource) throws IOException {
+        Language language = Language.spoken();
+        String name = resource.replaceFirst("\\.csv$", "_" + language.tag() + ".csv");
+        InputStream stream = language == Language.ENGLISH ? null : beside.getResourceAsStream(name);
+        if (stream == null) {
+            return Map.of();
+        }
+        try (Reader reader = new InputStreamReader(stream, StandardCharsets.UTF_8)) {
+            Map<String, String> translations = new HashMap<>();
+            read(name, reader).rows().forEach(row -> translations.put(row.text("english"), row.text(language.tag())));
+            return translations;
         }
     }
 
@@ -75,6 +96,10 @@ public final class CsvTable {
      * @throws IOException if the source cannot be read
      */
     public static CsvTable read(String name, Reader source) throws IOException {
+        return read(name, source, Map.of());
+    }
+
+    private static CsvTable read(String name, Reader source, Map<String, String> translations) throws IOException {
         BufferedReader reader = new BufferedReader(source);
         List<String> header = new ArrayList<>();
         List<List<String>> cells = new ArrayList<>();
@@ -106,7 +131,7 @@ public final class CsvTable {
         if (header.isEmpty()) {
             throw new DataException(name + ": the table is empty, expected a header line.");
         }
-        return new CsvTable(name, header, cells, lines);
+        return new CsvTable(name, header, cells, lines, translations);
     }
 
     private static boolean hasOpenQuote(CharSequence text) {
@@ -175,12 +200,19 @@ public final class CsvTable {
         private final int line;
         private final Map<String, Integer> index;
         private final List<String> cells;
+        private final Map<String, String> translations;
 
-        private Row(String table, int line, Map<String, Integer> index, List<String> cells) {
+        private Row(
+                String table,
+                int line,
+                Map<String, Integer> index,
+                List<String> cells,
+                Map<String, String> translations) {
             this.table = table;
             this.line = line;
             this.index = index;
             this.cells = List.copyOf(cells);
+            this.translations = translations;
         }
 
         /** Returns the line of the file on which the row starts, from 1. */
@@ -201,6 +233,18 @@ public final class CsvTable {
                 throw new DataException(table + ": no column \"" + column + "\"; there are " + index.keySet() + ".");
             }
             return cells.get(i);
+        }
+
+        /**
+         * Returns words for people, in the language that was spoken when the table was read.
+         *
+         * @param column column name
+         * @return the words; English where they are not translated
+         * @throws DataException if there is no such column
+         */
+        public String words(String column) {
+            String english = text(column);
+            return translations.getOrDefault(english, english);
         }
 
         /**

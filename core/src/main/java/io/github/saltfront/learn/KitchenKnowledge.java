@@ -8,9 +8,9 @@ import io.github.saltfront.plan.PieceShape;
 import io.github.saltfront.plan.Request;
 import io.github.saltfront.shape.Shape;
 import io.github.saltfront.units.Temperature;
+import io.github.saltfront.words.Phrases;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -33,6 +33,8 @@ public record KitchenKnowledge(
         Optional<LearnedValue> salt,
         Optional<LearnedValue> thickness,
         Map<String, DiffusivityKnowledge> diffusivities) {
+    private static final Phrases PHRASES = Phrases.of(KitchenKnowledge.class);
+
     /** Nothing learned. */
     public static final KitchenKnowledge NONE =
             new KitchenKnowledge(Map.of(), Optional.empty(), Optional.empty(), Optional.empty(), Map.of());
@@ -45,7 +47,6 @@ public record KitchenKnowledge(
 
     private static final String FIELD = "notebook";
     private static final double LARGEST_LOGARITHM = Math.log(LARGEST_THICKNESS);
-    private static final String FORGET = "learned from your notebook, which can forget it";
 
     /** Copies the maps. */
     public KitchenKnowledge {
@@ -79,7 +80,7 @@ public record KitchenKnowledge(
 
     private static void tell(List<Request.Assumption> told, String replaced, String words) {
         told.removeIf(a -> a.field().equals(replaced));
-        told.add(new Request.Assumption(FIELD, words, FORGET));
+        told.add(new Request.Assumption(FIELD, words, PHRASES.say("learned-from-your-notebook")));
     }
 
     private Request.Cook cook(Request.Cook cook, List<Request.Assumption> told) {
@@ -93,7 +94,10 @@ public record KitchenKnowledge(
         ApplianceTuning used = bath && learned.meanSetting() > 0
                 ? new ApplianceTuning(0, learned.meanConvection(), 1, learned.spreadConvection(), learned.correlation())
                 : learned;
-        tell(told, "", ovenWords(appliance, known) + (used.equals(learned) ? "" : "; not taken as warmer, for safety"));
+        tell(
+                told,
+                "",
+                ovenWords(appliance, known) + (used.equals(learned) ? "" : PHRASES.say("not-taken-as-warmer-for")));
         return cook.in(appliance.tuned(used));
     }
 
@@ -107,14 +111,13 @@ public record KitchenKnowledge(
     public static String ovenWords(Appliance appliance, OvenKnowledge known) {
         LearnedValue offset = known.offset();
         boolean below = offset.value() < 0;
-        String side = below ? "below" : "above";
+        String side = PHRASES.say(below ? "below" : "above");
         double sign = below ? -1 : 1;
         double near = sign * (below ? offset.high() : offset.low());
         double far = sign * (below ? offset.low() : offset.high());
-        return String.format(
-                Locale.ROOT,
-                "using your %s: %.0f K %s its dial (%s, 90 %%: %.0f to %.0f), heat transfer %.2f times the usual (%.2f to %.2f)",
-                appliance.name().toLowerCase(Locale.ROOT),
+        return PHRASES.say(
+                "using-your-k-its-dial",
+                Phrases.within(appliance.name()),
                 Math.abs(offset.value()),
                 side,
                 count(known.cooks(), "cook"),
@@ -126,7 +129,7 @@ public record KitchenKnowledge(
     }
 
     private static String count(int count, String what) {
-        return count + " " + what + (count == 1 ? "" : "s");
+        return PHRASES.say(count == 1 ? what : what + "s", count);
     }
 
     private Request.Salting refrigerator(Request request, List<Request.Assumption> told) {
@@ -136,16 +139,15 @@ public record KitchenKnowledge(
         }
         LearnedValue known = refrigerator.get();
         double used = Math.max(old.refrigerator(), Math.min(WARMEST_REFRIGERATOR, known.value()));
-        String words = String.format(
-                Locale.ROOT,
-                "using your refrigerator: %.1f °C (%s, 90 %%: %.1f to %.1f)%s",
+        String words = PHRASES.say(
+                "using-your-refrigerator-c-90",
                 Temperature.toCelsius(known.value()),
                 count(known.count(), "reading"),
                 Temperature.toCelsius(known.low()),
                 Temperature.toCelsius(known.high()),
-                used > known.value() ? "; not taken as colder than 4 °C" : "");
+                used > known.value() ? PHRASES.say("not-taken-as-colder-than") : "");
         boolean warm = known.high() > Temperature.fromCelsius(5);
-        tell(told, "refrigerator", words + (warm ? "; it may be warmer than 5 °C: set it colder" : ""));
+        tell(told, "refrigerator", words + (warm ? PHRASES.say("it-may-be-warmer-than") : ""));
         return new Request.Salting(
                 old.treatment(), old.salt(), old.strength(), old.time(), old.liquor(), used, old.label());
     }
@@ -160,14 +162,13 @@ public record KitchenKnowledge(
         tell(
                 told,
                 "taste.salt",
-                String.format(
-                        Locale.ROOT,
-                        "using your taste: %.2f %% salt in the raw meat (%s, 90 %%: %.2f to %.2f)%s",
+                PHRASES.say(
+                        "using-your-taste-salt-in",
                         100 * used,
                         count(known.count(), "rating"),
                         100 * known.low(),
                         100 * known.high(),
-                        used == known.value() ? "" : "; held at our limit"));
+                        used == known.value() ? "" : PHRASES.say("held-at-our-limit")));
         return new Request.Taste(used, old.core(), old.sodiumLimit(), old.wishes());
     }
 
@@ -187,9 +188,8 @@ public record KitchenKnowledge(
         tell(
                 told,
                 "",
-                String.format(
-                        Locale.ROOT,
-                        "using your butcher: %.2f times as thick as usual (%s, 90 %%: %.2f to %.2f)",
+                PHRASES.say(
+                        "using-your-butcher-times-as",
                         factor,
                         count(known.count(), "piece"),
                         Math.exp(known.low()),
@@ -224,9 +224,8 @@ public record KitchenKnowledge(
         tell(
                 told,
                 "",
-                String.format(
-                        Locale.ROOT,
-                        "using your meat: salt moves %.2f times as fast as usual (%s, 90 %%: %.2f to %.2f)",
+                PHRASES.say(
+                        "using-your-meat-salt-moves",
                         factor.value(),
                         count(factor.count(), "soak"),
                         factor.low(),

@@ -4,14 +4,16 @@ import io.github.saltfront.live.LiveWarning.Kind;
 import io.github.saltfront.safety.MeasuredRecord;
 import io.github.saltfront.safety.NotMet;
 import io.github.saltfront.units.Temperature;
+import io.github.saltfront.words.Phrases;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** Finds what the cook should know. */
 final class LiveWarnings {
+    private static final Phrases PHRASES = Phrases.of(LiveWarnings.class);
+
     /** Oven error that is worth a word [K]. */
     private static final double OVEN = 8;
 
@@ -38,48 +40,32 @@ final class LiveWarnings {
     }
 
     void probe(ProbeTrack track, double now) {
-        String name = "Probe \"" + track.probe() + "\"";
+        String name = PHRASES.say("probe", track.probe());
         int unit = track.count(ReadingState.UNIT_IN_DOUBT);
         if (unit > 0 && track.accepted().isEmpty()) {
-            add(
-                    Kind.UNIT,
-                    name + " shows numbers that fit this meat in degrees Fahrenheit, not Celsius. They are left out"
-                            + " until you say which unit they are in.");
+            add(Kind.UNIT, PHRASES.say("shows-numbers-that-fit-this", name));
         } else if (track.isSuspended()) {
             add(
                     Kind.PROBE,
-                    name + ": the last reading " + track.lastState().words() + ". It is left out until readings fit"
-                            + " again: is the tip in the thickest part of the meat?");
+                    PHRASES.say(
+                            "the-last-reading-it-is", name, track.lastState().words()));
         } else if (track.spot() > 0) {
-            add(
-                    Kind.PROBE,
-                    name
-                            + " seems to sit in another spot than before. Nobody vouches for that spot, so from there on its"
-                            + " readings show no hold.");
+            add(Kind.PROBE, PHRASES.say("seems-to-sit-in-another", name));
         }
         if (track.startDiffers()) {
-            add(
-                    Kind.START,
-                    name + " did not start where you said the meat would be. Give the true temperature of the meat when"
-                            + " it went into the heat, and the prediction gets sharper.");
+            add(Kind.START, PHRASES.say("did-not-start-where-you", name));
         }
         if (!track.raw().isEmpty() && now - track.raw().lastKey() > GAP) {
             add(
                     Kind.GAP,
-                    String.format(
-                            Locale.ROOT,
-                            "%s has been silent for %.0f min. Nothing is credited for that time: check its battery.",
-                            name,
-                            (now - track.raw().lastKey()) / 60));
+                    PHRASES.say(
+                            "has-been-silent-for-min", name, (now - track.raw().lastKey()) / 60));
         }
     }
 
     void mismatch(int shocks, double doubt) {
         if (shocks >= 3 || doubt > 2) {
-            add(
-                    Kind.MISMATCH,
-                    "The readings do not follow what was told of this cook, so the intervals are wider. Was the setting"
-                            + " changed, the door left open, the piece taken out, or is the tip near a hot tray? Tell it here.");
+            add(Kind.MISMATCH, PHRASES.say("the-readings-do-not-follow"));
         }
     }
 
@@ -88,11 +74,10 @@ final class LiveWarnings {
         if (sure && Math.abs(error.p50()) >= OVEN) {
             add(
                     Kind.OVEN,
-                    String.format(
-                            Locale.ROOT,
-                            "The oven seems to be about %.0f K %s than its setting (90 %%: %.0f to %.0f K).",
+                    PHRASES.say(
+                            "the-oven-seems-to-be",
                             Math.abs(error.p50()),
-                            error.p50() > 0 ? "hotter" : "colder",
+                            PHRASES.say(error.p50() > 0 ? "hotter" : "colder"),
                             Math.min(Math.abs(error.p05()), Math.abs(error.p95())),
                             Math.max(Math.abs(error.p05()), Math.abs(error.p95()))));
         }
@@ -100,7 +85,7 @@ final class LiveWarnings {
 
     void door(boolean seen) {
         if (seen) {
-            add(Kind.DOOR, "The air in the oven has fallen: the door seems to be open.");
+            add(Kind.DOOR, PHRASES.say("the-air-in-the-oven"));
         }
     }
 
@@ -108,10 +93,8 @@ final class LiveWarnings {
         if (above.isPresent() && above.get().p05() > PLACE) {
             add(
                     Kind.PLACE,
-                    String.format(
-                            Locale.ROOT,
-                            "The probe is not in the coldest spot: that is about %.0f K colder (90 %%: %.0f to %.0f K)."
-                                    + " Push the tip into the middle of the thickest part.",
+                    PHRASES.say(
+                            "the-probe-is-not-in",
                             above.get().p50(),
                             above.get().p05(),
                             above.get().p95()));
@@ -122,19 +105,14 @@ final class LiveWarnings {
         if (pull.advice() == Outlook.Advice.WAIT
                 && rise < STALL
                 && pull.timeLeft().p50() > STALL_TIME) {
-            add(
-                    Kind.STALLED,
-                    "The temperature hardly rises: the surface dries and cools the meat. A hotter setting or a wrap helps.");
+            add(Kind.STALLED, PHRASES.say("the-temperature-hardly-rises-the"));
         }
     }
 
     void comeUp(Outlook.Inferred inferred, double now) {
         double limit = 5 * 3600.0;
         if (now > limit && inferred.core().p50() < Temperature.fromFahrenheit(130)) {
-            add(
-                    Kind.SAFETY,
-                    "The middle has been warming for more than 5 h and is below 54 °C. Officially it may take at most 6 h"
-                            + " through 10-54 °C: raise the setting.");
+            add(Kind.SAFETY, PHRASES.say("the-middle-has-been-warming"));
         }
     }
 
@@ -144,20 +122,16 @@ final class LiveWarnings {
         }
         double behind = plate.behind().getAsDouble();
         if (behind > LATE) {
-            String what = phase == Outlook.Phase.HEAT ? "Raise the setting, or tell your guests." : "Tell your guests.";
+            String what = phase == Outlook.Phase.HEAT
+                    ? PHRASES.say("raise-the-setting-or-tell")
+                    : PHRASES.say("tell-your-guests");
             add(
                     Kind.LATE,
                     behind == Double.POSITIVE_INFINITY
-                            ? "At this setting it will not be ready in the time that is looked at. " + what
-                            : String.format(
-                                    Locale.ROOT, "It will be served about %.0f min late. %s", behind / 60, what));
+                            ? PHRASES.say("at-this-setting-it-will", what)
+                            : PHRASES.say("it-will-be-served-about", behind / 60, what));
         } else if (behind < -2 * LATE) {
-            add(
-                    Kind.EARLY,
-                    String.format(
-                            Locale.ROOT,
-                            "It will be ready about %.0f min early. Lower the setting, or plan to keep it at 57 °C or above.",
-                            -behind / 60));
+            add(Kind.EARLY, PHRASES.say("it-will-be-ready-about", -behind / 60));
         }
     }
 

@@ -3,6 +3,7 @@ package io.github.saltfront.plan;
 import io.github.saltfront.data.CsvTable;
 import io.github.saltfront.quality.Band;
 import io.github.saltfront.units.Checks;
+import io.github.saltfront.words.Phrases;
 import java.util.List;
 
 /**
@@ -11,18 +12,15 @@ import java.util.List;
  */
 public enum AcidAdvice {
     /** Not acid enough to matter. */
-    NONE("Not acid enough to change the meat: treat it as a brine."),
+    NONE("not-acid-enough-to-change"),
     /** Mild acid, such as cultured milk: into the valley. */
-    VALLEY(
-            "Mild acid brings the outer millimeters near pH 5, where meat holds the least water. It softens and browns; it"
-                    + " does not save juice. The salt in it seasons, so it is a marinade with salt, not a juicier brine."),
+    VALLEY("mild-acid-brings-the-outer"),
     /** Between valley and swelling. */
-    EDGE(
-            "Acid of this strength lies at the far side of the valley: the outer layer neither gains nor loses much water."),
+    EDGE("acid-of-this-strength-lies"),
     /** Strong acid. */
-    STRONG(
-            "Strong acid swells and softens the outer millimeters at first, then turns them chalky and stringy: half an hour to"
-                    + " two hours for thin pieces, not overnight. With salt it swells less.");
+    STRONG("strong-acid-swells-and-softens");
+
+    private static final Phrases PHRASES = Phrases.of(AcidAdvice.class);
 
     private static final double MILD = 5.3;
     private static final double SWELLING = 4.4;
@@ -57,7 +55,7 @@ public enum AcidAdvice {
 
     /** Returns the advice in plain words. */
     public String words() {
-        return words;
+        return PHRASES.say(words);
     }
 
     /**

@@ -5,13 +5,15 @@ import io.github.saltfront.catalog.Cut;
 import io.github.saltfront.catalog.Liquid;
 import io.github.saltfront.matter.SaltSolubility;
 import io.github.saltfront.quality.Band;
+import io.github.saltfront.words.Phrases;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** What a soak of a request lies in: the liquid, how much of it the vessel wants, what its acid does and what to beware of. */
 final class BathSetting {
+    private static final Phrases PHRASES = Phrases.of(BathSetting.class);
+
     /** Longest time in strong acid [s]: two hours (AcidAdvice). */
     private static final double LONGEST_IN_STRONG_ACID = 2 * 3600;
 
@@ -56,9 +58,9 @@ final class BathSetting {
 
     private String limit(Bath bath, boolean isMatched) {
         if (!Double.isInfinite(longestBite(bath))) {
-            return "then acid or enzyme spoils the face";
+            return PHRASES.say("then-acid-or-enzyme-spoils");
         }
-        return isMatched ? "for cold-holding; salt alone sets no limit" : "before it may be too salty";
+        return isMatched ? PHRASES.say("for-cold-holding-salt-alone") : PHRASES.say("before-it-may-be-too");
     }
 
     Liquid liquid(SaltAdvice.Decision decision) {
@@ -95,18 +97,17 @@ final class BathSetting {
     private String vesselWords(Request.Treatment treatment, Bath bath) {
         double ratio = bath.liquidMass() / request.food().mass();
         if (request.salting().liquor().perMeat().isPresent()) {
-            return String.format(Locale.ROOT, "%.2g kg per kg of meat, as you gave it", ratio);
+            return PHRASES.say("kg-per-kg-of-meat", ratio);
         }
         Vessel vessel = vessel(treatment);
         Band cover = vessel.liquidToCover(load());
         double room = vessel.practice().headRoom();
-        return String.format(
-                Locale.ROOT,
-                "%s: covers with %.1f to %.1f L%s",
+        return PHRASES.say(
+                "covers-with-to-l",
                 vessel.practice().name(),
                 cover.low() * 1000,
                 cover.high() * 1000,
-                room > 0 ? String.format(Locale.ROOT, ", leave %.0f cm to the rim", room * 100) : "");
+                room > 0 ? PHRASES.say("leave-cm-to-the-rim", room * 100) : "");
     }
 
     MeatInBath balance() {
@@ -122,12 +123,7 @@ final class BathSetting {
         double cold = request.salting().refrigerator();
         if (bath.undissolvedSalt(cold) > 0) {
             throw new PlanningException(
-                    "salting.strength",
-                    String.format(
-                            Locale.ROOT,
-                            "the water of this bath holds at most %.1f %% salt at its temperature; the rest would stay as"
-                                    + " crystals. Use less salt.",
-                            100 * SaltSolubility.saturation(cold)));
+                    "salting.strength", PHRASES.say("the-water-of-this-bath", 100 * SaltSolubility.saturation(cold)));
         }
         return bath;
     }

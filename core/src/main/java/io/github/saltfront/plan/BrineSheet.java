@@ -6,6 +6,7 @@ import io.github.saltfront.matter.SaltStrength;
 import io.github.saltfront.quality.Band;
 import io.github.saltfront.quality.Seasoning;
 import io.github.saltfront.units.Temperature;
+import io.github.saltfront.words.Phrases;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -36,6 +37,8 @@ public record BrineSheet(
         boolean floats,
         AcidAdvice acid,
         List<String> occasions) {
+    private static final Phrases PHRASES = Phrases.of(BrineSheet.class);
+
     /** Highest temperature at which raw meat may be kept, 41 F [K] (wac2022, 246-215-03525). */
     private static final double COLD_HOLDING = Temperature.fromFahrenheit(41);
 
@@ -70,9 +73,7 @@ public record BrineSheet(
             return label.reason();
         }
         if (!strong && addedForEquilibrium(order) < 0) {
-            return Optional.of(
-                    "Meat and liquid hold more salt already than the target: even without adding any, the meat"
-                            + " would end above it. Soak it in plain water, or choose a higher target or a liquid with less salt.");
+            return Optional.of(PHRASES.say("meat-and-liquid-hold-more"));
         }
         return Optional.empty();
     }

@@ -4,14 +4,16 @@ import io.github.saltfront.catalog.Appliance;
 import io.github.saltfront.safety.OfficialLimits;
 import io.github.saltfront.units.QuantityFormat;
 import io.github.saltfront.units.Temperature;
+import io.github.saltfront.words.Phrases;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 
 /** Steps in time: counted back from serving, or forward from now. */
 final class Clock {
+    private static final Phrases PHRASES = Phrases.of(Clock.class);
+
     private static final double PREHEAT = 20 * 60;
 
     /** Time to take meat out, pat it dry and lay it out [s]; common practice, no source. */
@@ -59,9 +61,10 @@ final class Clock {
         ZonedDateTime out = cookStart.plusSeconds((long) cook);
         steps.addAll(stepsAfter(request, earliest, out));
         ZonedDateTime resting = out.plusSeconds((long) sequence.timeAfter());
-        String restWords = "By now it should be out, resting " + sequence.rest().words() + ".";
+        String restWords = PHRASES.say("by-now-it-should-be", sequence.rest().words());
         steps.add(new Plan.Step(resting, Plan.StepKind.REST, restWords, false));
-        steps.add(new Plan.Step(cookStart.plusSeconds((long) (cook + rest)), Plan.StepKind.SERVE, "Serve.", true));
+        steps.add(new Plan.Step(
+                cookStart.plusSeconds((long) (cook + rest)), Plan.StepKind.SERVE, PHRASES.say("serve"), true));
         List<Plan.Step> all = loads.count() > 1 ? ofLoads(loads, steps) : steps;
         all.sort(Comparator.comparing(Plan.Step::time));
         return List.copyOf(all);
@@ -94,11 +97,10 @@ final class Clock {
         if (step.kind() == Plan.StepKind.PREHEAT || step.kind() == Plan.StepKind.SERVE) {
             return step.words();
         }
-        String name = "Load " + load + " of " + count + ": ";
+        String name = PHRASES.say("load-of", load, count);
         return step.kind() == Plan.StepKind.REST && load < count
-                ? String.format(
-                        Locale.ROOT,
-                        "%sby now it should be out. Keep it at %.0f °C or above till it is served.",
+                ? PHRASES.say(
+                        "by-now-it-should-be-2",
                         name,
                         Temperature.toCelsius(OfficialLimits.serving().hotHolding()))
                 : name + step.words();
@@ -115,8 +117,9 @@ final class Clock {
             ZonedDateTime possible = now.plusSeconds((long) whole);
             throw new PlanningException(
                     "serve",
-                    "the time to serve is too soon for this plan. Possible instead: serve "
-                            + possible.plusMinutes(1).withSecond(0).withNano(0).toLocalDateTime() + " or later.");
+                    PHRASES.say(
+                            "the-time-to-serve-is",
+                            possible.plusMinutes(1).withSecond(0).withNano(0).toLocalDateTime()));
         }
         return start;
     }
@@ -130,7 +133,8 @@ final class Clock {
                     cookStart.minusSeconds((long) DRYING), Plan.StepKind.PAT_DRY, dryWords(salting), true));
         }
         if (salting.treatment() == Request.Treatment.SURFACE_SALT || salting.finish() > 0) {
-            steps.add(new Plan.Step(cookStart.minusMinutes(2), Plan.StepKind.SALT_OUTSIDE, "Salt the outside.", true));
+            steps.add(new Plan.Step(
+                    cookStart.minusMinutes(2), Plan.StepKind.SALT_OUTSIDE, PHRASES.say("salt-the-outside"), true));
         }
         return steps;
     }
@@ -139,10 +143,9 @@ final class Clock {
         return new Plan.Step(
                 use.minusSeconds((long) preheat(step.appliance())),
                 Plan.StepKind.PREHEAT,
-                String.format(
-                        Locale.ROOT,
-                        "Heat the %s to %.0f °C.",
-                        step.appliance().name().toLowerCase(Locale.ROOT),
+                PHRASES.say(
+                        "heat-the-to-c",
+                        Phrases.within(step.appliance().name()),
                         Temperature.toCelsius(step.setting())),
                 true);
     }
@@ -150,26 +153,23 @@ final class Clock {
     private static String cookWords(Request request, Plan.CookPlan cooking) {
         List<CookSequence.Step> before = request.cook().sequence().before();
         if (!request.equipment().thermometer() && before.isEmpty()) {
-            return "Start cooking, and set a timer for " + QuantityFormat.time(minutesUp(cooking)) + ".";
+            return PHRASES.say("start-cooking-and-set-a", QuantityFormat.time(minutesUp(cooking)));
         }
         return before.isEmpty()
-                ? "Start cooking, thermometer in the thickest part."
-                : "Start cooking: " + stepWords(before.get(0));
+                ? PHRASES.say("start-cooking-thermometer-in-the")
+                : PHRASES.say("start-cooking", stepWords(before.get(0)));
     }
 
     private static String watchWords(Request request, Plan.CookPlan cooking, CookStages stages) {
-        String then = request.cook().sequence().after().isEmpty() ? "take it out" : "go on to what comes next";
+        String then = request.cook().sequence().after().isEmpty()
+                ? PHRASES.say("take-it-out")
+                : PHRASES.say("go-on-to-what-comes");
         if (!request.equipment().thermometer()) {
-            return "The time is up: " + then
-                    + ". Not before, whatever it looks like: color and clear juice show nothing.";
+            return PHRASES.say("the-time-is-up-not", then);
         }
         return stages.isBath()
-                ? "From now on it may be done."
-                : String.format(
-                        Locale.ROOT,
-                        "From now on it may show %.1f °C: watch it, and %s then.",
-                        Temperature.toCelsius(cooking.pullTemperature()),
-                        then);
+                ? PHRASES.say("from-now-on-it-may")
+                : PHRASES.say("from-now-on-it-may-2", Temperature.toCelsius(cooking.pullTemperature()), then);
     }
 
     private static double minutesUp(Plan.CookPlan cooking) {
@@ -189,12 +189,8 @@ final class Clock {
                 steps.add(preheating(next, at));
             }
             String words = last
-                    ? String.format(
-                            Locale.ROOT,
-                            "On to the next: %s at %.0f °C, thermometer in the thickest part.",
-                            next.appliance().name(),
-                            Temperature.toCelsius(next.setting()))
-                    : "On to the next: " + stepWords(next);
+                    ? PHRASES.say("on-to-the-next-at", next.appliance().name(), Temperature.toCelsius(next.setting()))
+                    : PHRASES.say("on-to-the-next", stepWords(next));
             steps.add(new Plan.Step(at, Plan.StepKind.NEXT, words, true));
         }
         return steps;
@@ -209,7 +205,7 @@ final class Clock {
             if (!last.isSameHeat(step)) {
                 steps.add(preheating(step, first ? earliest : at));
             }
-            String words = first ? "As soon as it shows that, at the latest now: " : "On to the next: ";
+            String words = first ? PHRASES.say("as-soon-as-it-shows") : PHRASES.say("on-to-the-next-2");
             steps.add(new Plan.Step(at, Plan.StepKind.NEXT, words + stepWords(step), true));
             at = at.plusSeconds((long) step.time());
             last = step;
@@ -218,9 +214,8 @@ final class Clock {
     }
 
     private static String stepWords(CookSequence.Step step) {
-        return String.format(
-                Locale.ROOT,
-                "%s at %.0f °C for %s.",
+        return PHRASES.say(
+                "at-c-for",
                 step.appliance().name(),
                 Temperature.toCelsius(step.setting()),
                 QuantityFormat.time(step.time()));
@@ -228,21 +223,21 @@ final class Clock {
 
     private static String saltWords(Plan.SaltPlan salting) {
         if (!salting.treatment().isSoak()) {
-            return "Salt the meat all over and lay it uncovered in the refrigerator.";
+            return PHRASES.say("salt-the-meat-all-over");
         }
         String bath = switch (salting.treatment()) {
-            case DAIRY, MARINADE -> "marinade";
-            default -> "brine";
+            case DAIRY, MARINADE -> PHRASES.say("marinade");
+            default -> PHRASES.say("brine");
         };
-        return "Put the meat into the cold " + bath + ", in the refrigerator.";
+        return PHRASES.say("put-the-meat-into-the", bath);
     }
 
     private static String dryWords(Plan.SaltPlan salting) {
         if (!salting.treatment().isSoak()) {
-            return "Take it out; pat it dry if it is wet. Do not rinse.";
+            return PHRASES.say("take-it-out-pat-it");
         }
         return salting.treatment() == Request.Treatment.DAIRY
-                ? "Take it out, let it drip off, pour the liquid away. Do not rinse."
-                : "Take it out, pour the liquid away, pat the meat dry. Do not rinse.";
+                ? PHRASES.say("take-it-out-let-it")
+                : PHRASES.say("take-it-out-pour-the");
     }
 }

@@ -2,6 +2,7 @@ package io.github.saltfront.plan;
 
 import io.github.saltfront.catalog.Appliance;
 import io.github.saltfront.units.Checks;
+import io.github.saltfront.words.Phrases;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -15,6 +16,8 @@ import java.util.OptionalDouble;
  * @param rest how it rests
  */
 public record CookSequence(List<Step> before, List<Step> after, double turnInterval, double warmUp, Rest rest) {
+    private static final Phrases PHRASES = Phrases.of(CookSequence.class);
+
     /** Nothing before or after, hot before. */
     public static final CookSequence ALONE =
             new CookSequence(List.of(), List.of(), CookingMedium.TURN_INTERVAL, 0, Rest.USUAL);
@@ -79,7 +82,7 @@ public record CookSequence(List<Step> before, List<Step> after, double turnInter
 
         /** Returns how it rests, as the end of a sentence. */
         public String words() {
-            return foil ? "under loose foil" : "uncovered";
+            return foil ? PHRASES.say("under-loose-foil") : PHRASES.say("uncovered");
         }
     }
 

@@ -3,9 +3,9 @@ package io.github.saltfront.plan;
 import io.github.saltfront.safety.ColdStorage;
 import io.github.saltfront.safety.ConsumerMinimum;
 import io.github.saltfront.units.Temperature;
+import io.github.saltfront.words.Phrases;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -27,6 +27,8 @@ public record CoolingAdvice(
         double ice,
         ColdStorage storage,
         ConsumerMinimum reheating) {
+    private static final Phrases PHRASES = Phrases.of(CoolingAdvice.class);
+
     private static final double THINNEST = 0.004;
     private static final double STEP = 0.001;
     private static final double COLDEST_REFRIGERATOR = Temperature.fromCelsius(1);
@@ -77,16 +79,16 @@ public record CoolingAdvice(
         boolean inIce = medium.id().equals(ice.id());
         List<Change> changes = new ArrayList<>();
         if (food.kind() == HotFood.Kind.STILL) {
-            changes.add(change("stir it all the while", food.stirred(), medium));
+            changes.add(change(PHRASES.say("stir-it-all-the-while"), food.stirred(), medium));
         }
         if (!inIce && medium.temperature() > COLDEST_REFRIGERATOR) {
             changes.add(change(
                     medium.name() + " at " + celsius(COLDEST_REFRIGERATOR), food, medium.at(COLDEST_REFRIGERATOR)));
         }
         if (!inIce) {
-            changes.add(change("ice bath", food, ice));
+            changes.add(change(PHRASES.say("ice-bath"), food, ice));
             if (food.kind() == HotFood.Kind.STILL) {
-                changes.add(change("ice bath, stirring the food all the while", food.stirred(), ice));
+                changes.add(change(PHRASES.say("ice-bath-stirring-the-food"), food.stirred(), ice));
             }
         }
         portions(food, medium).ifPresent(changes::add);
@@ -118,20 +120,14 @@ public record CoolingAdvice(
         }
         double thickness = low * STEP;
         String form = food.kind() == HotFood.Kind.SOLID
-                ? "slices"
-                : medium.coolsTop() ? "layers in shallow pans" : "flat bags";
-        String words = String.format(
-                Locale.ROOT,
-                "%s of at most %d mm, apart, %s at %s",
-                form,
-                low,
-                medium.name(),
-                celsius(medium.temperature()));
+                ? PHRASES.say("slices")
+                : medium.coolsTop() ? PHRASES.say("layers-in-shallow-pans") : PHRASES.say("flat-bags");
+        String words = PHRASES.say("of-at-most-mm-apart", form, low, medium.name(), celsius(medium.temperature()));
         return Optional.of(new Change(
                 words, OptionalDouble.of(thickness), CoolingForecast.cautious(food.layer(thickness), medium)));
     }
 
     private static String celsius(double kelvin) {
-        return String.format(Locale.ROOT, "%.0f °C", Temperature.toCelsius(kelvin));
+        return Phrases.figures("%.0f °C", Temperature.toCelsius(kelvin));
     }
 }

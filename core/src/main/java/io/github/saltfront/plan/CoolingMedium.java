@@ -34,7 +34,7 @@ public record CoolingMedium(String id, String name, double temperature, Band coe
         return CsvTable.load(CoolingMedium.class, "cooling_media.csv").rows().stream()
                 .map(row -> new CoolingMedium(
                         row.text("id"),
-                        row.text("name"),
+                        row.words("name"),
                         Temperature.fromCelsius(row.number("temperature_c")),
                         new Band(row.number("h_low_w_m2k"), row.number("h_typical_w_m2k"), row.number("h_high_w_m2k")),
                         row.text("cools_top").equals("yes")))

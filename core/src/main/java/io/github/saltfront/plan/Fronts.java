@@ -11,6 +11,7 @@ import io.github.saltfront.transport.SimulationOutput;
 import io.github.saltfront.transport.SolverSettings;
 import io.github.saltfront.transport.Stage;
 import io.github.saltfront.transport.StageRecord;
+import io.github.saltfront.words.Phrases;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,6 +25,8 @@ import java.util.List;
  * of a slab all day, stretched to the plan's time. Immutable; arrays are copied out.
  */
 public final class Fronts {
+    private static final Phrases PHRASES = Phrases.of(Fronts.class);
+
     /** Samples kept of a stage, at most. */
     private static final int SAMPLES = 120;
 
@@ -194,7 +197,7 @@ public final class Fronts {
                 .filter(step -> step.kind() == kind)
                 .findFirst()
                 .map(Plan.Step::time)
-                .orElseThrow(() -> new IllegalArgumentException("the clock of the plan has no step " + kind + "."));
+                .orElseThrow(() -> new IllegalArgumentException(PHRASES.say("the-clock-of-the-plan", kind)));
     }
 
     /** Time with the heat stretched [s]. */
@@ -261,7 +264,7 @@ public final class Fronts {
                 .filter(stage -> stage.kind().equals(kind))
                 .mapToDouble(StageRecord::end)
                 .max()
-                .orElseThrow(() -> new IllegalArgumentException("there is no stage \"" + kind + "\" in this day."));
+                .orElseThrow(() -> new IllegalArgumentException(PHRASES.say("there-is-no-stage-in", kind)));
         int after = 1;
         while (after < history.size() - 1 && history.value(Series.TIME, after) < end) {
             after++;

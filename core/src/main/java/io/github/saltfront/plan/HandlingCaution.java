@@ -60,7 +60,7 @@ public record HandlingCaution(String id, String applies, Level level, String tex
                 row.text("id"),
                 row.text("applies"),
                 Level.valueOf(row.text("level").toUpperCase(Locale.ROOT)),
-                row.text("text"),
+                row.words("text"),
                 Provenance.of(row));
     }
 

@@ -6,6 +6,7 @@ import io.github.saltfront.transport.HeatProperties;
 import io.github.saltfront.transport.MeatHeat;
 import io.github.saltfront.units.Checks;
 import io.github.saltfront.units.Temperature;
+import io.github.saltfront.words.Phrases;
 
 /**
  * Cooked food that is to be cooled, equally hot throughout at the start.
@@ -18,6 +19,8 @@ import io.github.saltfront.units.Temperature;
  * @param start temperature at the start, up to 373 K [K]; above 135 F (57.2 deg C), where the official clocks begin
  */
 public record HotFood(Kind kind, String name, Composition composition, Shape shape, double mass, double start) {
+    private static final Phrases PHRASES = Phrases.of(HotFood.class);
+
     /** How heat moves in it. */
     public enum Kind {
         /** Meat: by conduction. */
@@ -70,7 +73,8 @@ public record HotFood(Kind kind, String name, Composition composition, Shape sha
         HeatProperties heat = MeatHeat.of(STOCK);
         double area = mass / (heat.dryDensity() * (1 + heat.rawWater()) * depth);
         Shape liquid = new Shape.Cylinder(Math.sqrt(4 * area / Math.PI), depth);
-        return new HotFood(stirred ? Kind.STIRRED : Kind.STILL, "pot of stock", STOCK, liquid, mass, start);
+        return new HotFood(
+                stirred ? Kind.STIRRED : Kind.STILL, PHRASES.say("pot-of-stock"), STOCK, liquid, mass, start);
     }
 
     /**

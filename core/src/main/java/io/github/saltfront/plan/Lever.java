@@ -2,10 +2,10 @@ package io.github.saltfront.plan;
 
 import io.github.saltfront.units.QuantityFormat;
 import io.github.saltfront.units.Temperature;
+import io.github.saltfront.words.Phrases;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -16,6 +16,8 @@ import java.util.OptionalDouble;
  * @param effect what the plan would then be, as the end of a sentence
  */
 public record Lever(String change, String effect) {
+    private static final Phrases PHRASES = Phrases.of(Lever.class);
+
     private static final double QUARTER = 15 * 60;
 
     /** How far more or less time is looked for [s]: three days, the longest that anything is salted ahead. */
@@ -42,7 +44,7 @@ public record Lever(String change, String effect) {
                 Request.Treatment then = decision(request, time);
                 if (then != now) {
                     String limit = QuantityFormat.time(time + QUARTER);
-                    levers.add(new Lever("With less than " + limit + " before the heat", SaltAdvice.name(then)));
+                    levers.add(new Lever(PHRASES.say("with-less-than-before-the", limit), SaltAdvice.name(then)));
                     break;
                 }
             }
@@ -53,14 +55,14 @@ public record Lever(String change, String effect) {
         for (double more = QUARTER; more <= FARTHEST; more += QUARTER) {
             Request.Treatment then = decision(request, available + more);
             if (then != now) {
-                levers.add(new Lever("With " + QuantityFormat.time(more) + " more", SaltAdvice.name(then)));
+                levers.add(new Lever(PHRASES.say("with-more", QuantityFormat.time(more)), SaltAdvice.name(then)));
                 break;
             }
         }
         for (double less = QUARTER; less <= available; less += QUARTER) {
             Request.Treatment then = decision(request, available - less);
             if (then != now) {
-                levers.add(new Lever("With " + QuantityFormat.time(less) + " less", SaltAdvice.name(then)));
+                levers.add(new Lever(PHRASES.say("with-less", QuantityFormat.time(less)), SaltAdvice.name(then)));
                 break;
             }
         }
@@ -91,14 +93,12 @@ public record Lever(String change, String effect) {
                 .filter(pull -> (pull - base.pullTemperature()) * (other ? 1 : -1) > 0.25)
                 .ifPresent(pull -> {
                     Outcome outcome = new Screening(changed, seed).outcome(changed, plan.salting(), pull);
-                    String who = other
-                            ? "With a guest who is pregnant, very young, old or ill"
-                            : "Without guests who are pregnant, very young, old or ill";
+                    String who =
+                            other ? PHRASES.say("with-a-guest-who-is") : PHRASES.say("without-guests-who-are-pregnant");
                     levers.add(new Lever(
                             who,
-                            String.format(
-                                    Locale.ROOT,
-                                    "out at about %s instead of %s; %.0f %% of the weight left instead of %.0f %%",
+                            PHRASES.say(
+                                    "out-at-about-instead-of",
                                     celsius(pull),
                                     celsius(base.pullTemperature()),
                                     100 * outcome.weightLeft(),
@@ -107,14 +107,15 @@ public record Lever(String change, String effect) {
         boolean safetyDecides = plan.cooking().isRaised();
         if (safetyDecides) {
             levers.add(new Lever(
-                    "With a wish of " + celsius(plan.cooking().peak().median()) + " or more in the middle",
-                    "the wish sets the reading; now safety does"));
+                    PHRASES.say(
+                            "with-a-wish-of-or", celsius(plan.cooking().peak().median())),
+                    PHRASES.say("the-wish-sets-the-reading")));
         } else {
             reading(request, OptionalDouble.of(NO_WISH), seed)
                     .filter(pull -> pull < plan.cooking().pullTemperature() - 0.25)
                     .ifPresent(pull -> levers.add(new Lever(
-                            "With no wish for the middle",
-                            "safety alone would let it come out at about " + celsius(pull))));
+                            PHRASES.say("with-no-wish-for-the"),
+                            PHRASES.say("safety-alone-would-let-it", celsius(pull)))));
         }
         return levers;
     }
@@ -143,6 +144,6 @@ public record Lever(String change, String effect) {
     }
 
     private static String celsius(double kelvin) {
-        return String.format(Locale.ROOT, "%.1f °C", Temperature.toCelsius(kelvin));
+        return Phrases.figures("%.1f °C", Temperature.toCelsius(kelvin));
     }
 }

@@ -4,6 +4,7 @@ import io.github.saltfront.catalog.Appliance;
 import io.github.saltfront.safety.OfficialLimits;
 import io.github.saltfront.units.QuantityFormat;
 import io.github.saltfront.units.Temperature;
+import io.github.saltfront.words.Phrases;
 import java.time.Duration;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
@@ -22,6 +23,8 @@ import java.util.concurrent.Executor;
  * anew with its longer rest.
  */
 public final class MealPlanner {
+    private static final Phrases PHRASES = Phrases.of(MealPlanner.class);
+
     /** Dishes whose order is looked for in full; more would take too long, and fill no home kitchen. */
     public static final int MOST_DISHES = 6;
 
@@ -130,13 +133,12 @@ public final class MealPlanner {
             return Optional.empty();
         }
         Request.Cook changed = new Request.Cook(appliance, wanted.setting(), cook.altitude(), cook.sequence());
-        notes.add(String.format(
-                Locale.ROOT,
-                "%s goes in at %.0f °C, the setting of %s, so that both share the %s.",
+        notes.add(PHRASES.say(
+                "goes-in-at-c-the",
                 course.dish().name(),
                 Temperature.toCelsius(wanted.setting()),
                 other.dish().name(),
-                appliance.name().toLowerCase(Locale.ROOT)));
+                Phrases.within(appliance.name())));
         return Optional.of(course(new Meal.Dish(course.dish().name(), request.cookedBy(changed)), 0));
     }
 
@@ -272,24 +274,18 @@ public final class MealPlanner {
         String names = String.join(
                 " and ", courses.stream().map(course -> course.dish().name()).toList());
         return new PlanningException(
-                "dishes",
-                "there are too few appliances for " + names
-                        + " at one time: one would stand out of the heat for more than "
-                        + QuantityFormat.time(limit())
-                        + ", the official limit. Possible instead: one setting for both, another appliance for one of"
-                        + " them, or more of it (appliances: {oven-fan: 2}).");
+                "dishes", PHRASES.say("there-are-too-few-appliances", names, QuantityFormat.time(limit())));
     }
 
     private void tellWaits(List<Meal.Course> courses) {
         for (Meal.Course course : courses) {
             if (course.delay() > 0) {
-                notes.add(String.format(
-                        Locale.ROOT,
-                        "%s is cooked first and waits %s under foil, since the %s is needed at another setting; it comes to the"
-                                + " table at about %.0f °C in the middle.",
+                notes.add(PHRASES.say(
+                        "is-cooked-first-and-waits",
                         course.dish().name(),
                         QuantityFormat.time(60 * Math.rint(course.delay() / 60)),
-                        course.plan().request().cook().appliance().name().toLowerCase(Locale.ROOT),
+                        Phrases.within(
+                                course.plan().request().cook().appliance().name()),
                         Temperature.toCelsius(course.plan().cooking().served().median())));
             }
         }
@@ -306,9 +302,7 @@ public final class MealPlanner {
                         && a.shares(b)
                         && counts.getOrDefault(a.appliance(), 1) == 1;
                 if (together) {
-                    notes.add(a.dish() + " and " + b.dish() + " are in the " + a.appliance()
-                            + " together at times: leave air"
-                            + " between them, and count on somewhat longer; each was computed alone.");
+                    notes.add(PHRASES.say("and-are-in-the-together", a.dish(), b.dish(), a.appliance()));
                 }
             }
         }
@@ -319,11 +313,8 @@ public final class MealPlanner {
         courses.stream()
                 .flatMap(course -> time(course.plan(), Plan.StepKind.SALT).stream())
                 .max(Comparator.comparingDouble(start -> liters(courses, start)))
-                .ifPresent(when -> notes.add(String.format(
-                        Locale.ROOT,
-                        "From %s meat and baths take about %.1f L of the refrigerator: make room, and see that it stays at 4 °C.",
-                        CLOCK.format(when),
-                        liters(courses, when))));
+                .ifPresent(when ->
+                        notes.add(PHRASES.say("from-meat-and-baths-take", CLOCK.format(when), liters(courses, when))));
     }
 
     private static double liters(List<Meal.Course> courses, ZonedDateTime at) {
@@ -379,9 +370,8 @@ public final class MealPlanner {
             Meal.Step next = active.get(i);
             ZonedDateTime free = before.step().time().plusSeconds((long) (60 * before.minutes()));
             if (!before.dish().equals(next.dish()) && next.step().time().isBefore(free)) {
-                notes.add(String.format(
-                        Locale.ROOT,
-                        "At %s both %s and %s want you: begin with %s %.0f min sooner.",
+                notes.add(PHRASES.say(
+                        "at-both-and-want-you",
                         CLOCK.format(next.step().time()),
                         before.dish(),
                         next.dish(),

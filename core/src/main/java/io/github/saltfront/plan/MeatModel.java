@@ -7,6 +7,7 @@ import io.github.saltfront.catalog.SaltDiffusivity;
 import io.github.saltfront.matter.Composition;
 import io.github.saltfront.quality.Band;
 import io.github.saltfront.safety.Meat;
+import io.github.saltfront.words.Phrases;
 import java.util.Locale;
 
 /**
@@ -30,6 +31,7 @@ public record MeatModel(
         Band juiceFactor,
         Meat safety,
         boolean hasSkin) {
+    private static final Phrases PHRASES = Phrases.of(MeatModel.class);
 
     /**
      * Returns the model of a cut.
@@ -65,14 +67,15 @@ public record MeatModel(
                 .filter(cut ->
                         cut.species().equals(species) && !cut.treatmentClass().equals("enhanced"))
                 .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("species must be one of "
-                        + catalog.cuts().all().stream()
+                .orElseThrow(() -> new IllegalArgumentException(PHRASES.say(
+                        "species-must-be-one-of",
+                        catalog.cuts().all().stream()
                                 .map(Cut::species)
                                 .distinct()
-                                .toList() + ", got \"" + species
-                        + "\"."));
+                                .toList(),
+                        species)));
         return new MeatModel(
-                species + " of your own composition",
+                PHRASES.say("of-your-own-composition", species),
                 species,
                 composition,
                 relative.composition().nativeSalt(),

@@ -2,6 +2,7 @@ package io.github.saltfront.plan;
 
 import io.github.saltfront.safety.TemperatureHistory;
 import io.github.saltfront.transport.LayerSolver;
+import io.github.saltfront.words.Phrases;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -9,6 +10,8 @@ import java.util.Optional;
 
 /** What became of one member of an ensemble: the ends of its stages and the histories of core and surface temperature. */
 public final class MemberDay implements DayEnsemble.DayRecorder {
+    private static final Phrases PHRASES = Phrases.of(MemberDay.class);
+
     /** Depth of the outer layer whose salt is reported [m]. */
     public static final double OUTER_DEPTH = 0.005;
 
@@ -110,7 +113,7 @@ public final class MemberDay implements DayEnsemble.DayRecorder {
                 return ends.get(i);
             }
         }
-        throw new IllegalArgumentException("there was no stage \"" + stageKind + "\" in this day.");
+        throw new IllegalArgumentException(PHRASES.say("there-was-no-stage-in", stageKind));
     }
 
     /**
@@ -149,7 +152,7 @@ public final class MemberDay implements DayEnsemble.DayRecorder {
                 .filter(e -> e.kind().equals(CookStages.BEFORE) || e.kind().equals(CookStages.HEAT))
                 .mapToDouble(StageEnd::start)
                 .min()
-                .orElseThrow(() -> new IllegalArgumentException("there was no heat in this day."));
+                .orElseThrow(() -> new IllegalArgumentException(PHRASES.say("there-was-no-heat-in")));
     }
 
     /** Returns the end of the last stage before any heat, if there was one: what salting left. */

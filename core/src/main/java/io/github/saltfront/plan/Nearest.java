@@ -2,6 +2,7 @@ package io.github.saltfront.plan;
 
 import io.github.saltfront.units.KitchenUnits;
 import io.github.saltfront.units.QuantityFormat;
+import io.github.saltfront.words.Phrases;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,6 +19,8 @@ import java.util.concurrent.Executor;
  * @param plan its plan
  */
 public record Nearest(String words, Request request, Plan plan) {
+    private static final Phrases PHRASES = Phrases.of(Nearest.class);
+
     /** Tried after the time at which it would be ready if one began now [min]. */
     private static final List<Integer> MORE_MINUTES = List.of(1, 15, 60);
 
@@ -38,13 +41,13 @@ public record Nearest(String words, Request request, Plan plan) {
             Request salted = Way.with(
                     untimed(request),
                     new Way.Salting(Request.Treatment.SURFACE_SALT, OptionalDouble.empty(), OptionalDouble.empty()));
-            offer(offers, "Salt the outside just before the heat instead of ahead.", salted, executor, seed);
+            offer(offers, PHRASES.say("salt-the-outside-just-before"), salted, executor, seed);
         }
         double hottest = request.cook().appliance().temperature().high();
         if (request.cook().setting() < hottest) {
             offer(
                     offers,
-                    "Set the appliance to " + QuantityFormat.temperature(hottest, KitchenUnits.METRIC) + ".",
+                    PHRASES.say("set-the-appliance-to", QuantityFormat.temperature(hottest, KitchenUnits.METRIC)),
                     Way.with(request, new Way.Heat(request.cook().appliance(), hottest, OptionalDouble.empty())),
                     executor,
                     seed);
@@ -54,8 +57,7 @@ public record Nearest(String words, Request request, Plan plan) {
             if (request.taste().core().orElse(usual) > usual) {
                 offer(
                         offers,
-                        "Aim at a core of " + QuantityFormat.temperature(usual, KitchenUnits.METRIC)
-                                + ", which is usual for this cut.",
+                        PHRASES.say("aim-at-a-core-of", QuantityFormat.temperature(usual, KitchenUnits.METRIC)),
                         Way.with(
                                 request,
                                 new Way.Heat(
@@ -83,7 +85,7 @@ public record Nearest(String words, Request request, Plan plan) {
             Optional<Plan> plan = plan(served, executor, seed);
             if (plan.isPresent()) {
                 return Optional.of(
-                        new Nearest("Serve at " + ready.toLocalDateTime() + " or later.", served, plan.get()));
+                        new Nearest(PHRASES.say("serve-at-or-later", ready.toLocalDateTime()), served, plan.get()));
             }
         }
         return Optional.empty();

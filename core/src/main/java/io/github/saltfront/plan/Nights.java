@@ -1,6 +1,7 @@
 package io.github.saltfront.plan;
 
 import io.github.saltfront.units.QuantityFormat;
+import io.github.saltfront.words.Phrases;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
@@ -9,6 +10,8 @@ import java.util.Optional;
 
 /** Keeps salting from starting at night, where its time has room; common practice, no source. */
 final class Nights {
+    private static final Phrases PHRASES = Phrases.of(Nights.class);
+
     /** Nobody wants to start after this minute of the day, or before {@link #MORNING} [min]. */
     private static final int EVENING = 22 * 60 + 30;
 
@@ -70,17 +73,15 @@ final class Nights {
         boolean canLonger = longer <= most;
         boolean canShorter = shorter >= least;
         if (!canLonger && !canShorter) {
-            reasons.add(new Plan.Reason(
-                    "It starts at " + CLOCK.format(start)
-                            + ", at night, and the time has no room to move it. Serve earlier or"
-                            + " later to sleep through, or salt it dry, which may lie longer.",
-                    SOURCE));
+            reasons.add(new Plan.Reason(PHRASES.say("it-starts-at-at-night", CLOCK.format(start)), SOURCE));
             return time;
         }
         double chosen = canLonger && (!canShorter || sinceEvening <= tillMorning) ? longer : shorter;
         reasons.add(new Plan.Reason(
-                QuantityFormat.time(60 * Math.rint(chosen / 60)) + " instead of "
-                        + QuantityFormat.time(60 * Math.rint(time / 60)) + ", so that nobody gets up at night.",
+                PHRASES.say(
+                        "instead-of-so-that-nobody",
+                        QuantityFormat.time(60 * Math.rint(chosen / 60)),
+                        QuantityFormat.time(60 * Math.rint(time / 60))),
                 SOURCE));
         return chosen;
     }

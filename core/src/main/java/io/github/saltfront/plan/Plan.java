@@ -51,7 +51,7 @@ public record Plan(
     /** The same plan, whose treatment was chosen for another reason than a wish for it. */
     Plan saltedBecause(Reason reason) {
         List<Reason> reasons = new ArrayList<>(salting.reasons());
-        reasons.removeIf(old -> old.equals(SaltAdvice.ASKED_FOR));
+        reasons.removeIf(old -> old.equals(SaltAdvice.askedFor()));
         reasons.add(0, reason);
         return new Plan(
                 request,

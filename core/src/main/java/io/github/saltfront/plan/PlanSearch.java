@@ -1,5 +1,6 @@
 package io.github.saltfront.plan;
 
+import io.github.saltfront.words.Phrases;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -18,6 +19,8 @@ import java.util.stream.Collectors;
  * it out. Without wishes the rule for the cut decides ({@link SaltAdvice}) and the search only says what else could be done.
  */
 public final class PlanSearch {
+    private static final Phrases PHRASES = Phrases.of(PlanSearch.class);
+
     /** Most alternatives that are shown. */
     private static final int SHOWN = 3;
 
@@ -34,15 +37,15 @@ public final class PlanSearch {
     /** Why a way is dropped. */
     public enum Dropped {
         /** The official requirement is not met. */
-        UNSAFE("would not be safe"),
+        UNSAFE("would-not-be-safe"),
         /** Too many pieces would be too salty. */
-        TOO_SALTY("would be too salty too often"),
+        TOO_SALTY("would-be-too-salty-too"),
         /** It does not fit before serving. */
-        TOO_LATE("would not be ready in time"),
+        TOO_LATE("would-not-be-ready-in"),
         /** A step falls into the night. */
-        AT_NIGHT("would have you up at night"),
+        AT_NIGHT("would-have-you-up-at"),
         /** Appliance, vessel or meat do not allow it. */
-        BEYOND_THE_KITCHEN("cannot be done with this kitchen or this meat");
+        BEYOND_THE_KITCHEN("cannot-be-done-with-this");
 
         private final String words;
 
@@ -52,7 +55,7 @@ public final class PlanSearch {
 
         /** Returns the reason in plain words, as the end of a sentence. */
         public String words() {
-            return words;
+            return PHRASES.say(words);
         }
     }
 
@@ -192,20 +195,16 @@ public final class PlanSearch {
     }
 
     private Plan.Reason reason(int count) {
-        String wishes = request.taste().wishes().stream().map(Wish::key).collect(Collectors.joining(", then "));
-        return new Plan.Reason(
-                "Of " + count + " ways that can be done this one serves your wishes best: " + wishes + ".",
-                SaltAdvice.MODEL);
+        String wishes =
+                request.taste().wishes().stream().map(Wish::key).collect(Collectors.joining(PHRASES.say("then")));
+        return new Plan.Reason(PHRASES.say("of-ways-that-can-be", count, wishes), SaltAdvice.MODEL);
     }
 
     private static PlanningException nothingLeft(Map<Dropped, Integer> dropped) {
         String reasons = dropped.entrySet().stream()
                 .map(e -> e.getValue() + " " + e.getKey().words())
                 .collect(Collectors.joining(", "));
-        return new PlanningException(
-                "rank",
-                "no way of doing it is left: of all that were tried, " + reasons
-                        + ". Possible instead: leave more open, or serve later.");
+        return new PlanningException("rank", PHRASES.say("no-way-of-doing-it", reasons));
     }
 
     private Found around(Plan plan) {
@@ -295,7 +294,7 @@ public final class PlanSearch {
             return way.appliance().id();
         }
         boolean sameSetting = Math.abs(way.setting() - plan.request().cook().setting()) < 1;
-        return sameSetting ? "same heat" : "other heat";
+        return sameSetting ? PHRASES.say("same-heat") : PHRASES.say("other-heat");
     }
 
     private Alternative compared(Screening.Screened candidate, Outcome base) {

@@ -14,10 +14,10 @@ import io.github.saltfront.safety.TemperatureHistory;
 import io.github.saltfront.transport.SolverSettings;
 import io.github.saltfront.units.QuantityFormat;
 import io.github.saltfront.units.Temperature;
+import io.github.saltfront.words.Phrases;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -32,6 +32,8 @@ import java.util.concurrent.Executor;
  * core by carry-over and, at the lower end of the ensemble, fulfills the official requirement at the worst place.
  */
 public final class Planner {
+    private static final Phrases PHRASES = Phrases.of(Planner.class);
+
     /** Members of the ensemble that plans are read off. */
     public static final int MEMBERS = Fineness.WHOLE.members();
 
@@ -291,9 +293,7 @@ public final class Planner {
                 return days;
             }
             if (tries > MOST_LONGER) {
-                throw new PlanningException(
-                        "equipment.thermometer",
-                        "without a thermometer no time is long enough to be sure. Get a thermometer, or choose a hotter setting.");
+                throw new PlanningException("equipment.thermometer", PHRASES.say("without-a-thermometer-no-time"));
             }
             time *= LONGER;
         }
@@ -375,11 +375,8 @@ public final class Planner {
         List<String> reasons =
                 found.reasons(pull, !request.cook().sequence().after().isEmpty());
         if (!request.equipment().thermometer()) {
-            reasons.add(String.format(
-                    Locale.ROOT,
-                    "Without a thermometer nobody knows when it is done: it stays in for %s, so that the slow pieces are safe too, by the"
-                            + " official minimum. Most come out overdone. Get a thermometer.",
-                    QuantityFormat.time(60 * Math.ceil(time / 60))));
+            reasons.add(
+                    PHRASES.say("without-a-thermometer-nobody-knows", QuantityFormat.time(60 * Math.ceil(time / 60))));
         }
         return reasons;
     }

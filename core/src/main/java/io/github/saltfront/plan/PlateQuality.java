@@ -8,6 +8,7 @@ import io.github.saltfront.quality.DonenessWords;
 import io.github.saltfront.quality.SkinDryness;
 import io.github.saltfront.quality.Tenderness;
 import io.github.saltfront.safety.TemperatureHistory;
+import io.github.saltfront.words.Phrases;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -41,6 +42,8 @@ public record PlateQuality(
         boolean skin,
         boolean dark,
         List<String> doneness) {
+    private static final Phrases PHRASES = Phrases.of(PlateQuality.class);
+
     /** Copies the list. */
     public PlateQuality {
         doneness = List.copyOf(doneness);
@@ -93,7 +96,7 @@ public record PlateQuality(
     /** Returns the word for tenderness. */
     public String tenderness() {
         if (dark) {
-            return "not told: no figures are known for dark meat of poultry";
+            return PHRASES.say("not-told-no-figures-are");
         }
         return collagen.map(share -> Tenderness.ofCollagen(share.median()))
                 .orElseGet(() -> Tenderness.ofActin(coreActin.median()));
@@ -174,12 +177,14 @@ public record PlateQuality(
         }
         DonenessWords words = DonenessWords.load();
         List<String> said = new ArrayList<>();
-        said.add("restaurants: "
-                + words.nearest(DonenessWords.Scale.RESTAURANT, peak).word());
-        said.add("government advice: "
-                + words.nearest(DonenessWords.Scale.GOVERNMENT, peak).word());
-        said.add(
-                "research: " + words.nearest(DonenessWords.Scale.RESEARCH, peak).word());
+        said.add(PHRASES.say(
+                "restaurants",
+                words.nearest(DonenessWords.Scale.RESTAURANT, peak).word()));
+        said.add(PHRASES.say(
+                "government-advice",
+                words.nearest(DonenessWords.Scale.GOVERNMENT, peak).word()));
+        said.add(PHRASES.say(
+                "research", words.nearest(DonenessWords.Scale.RESEARCH, peak).word()));
         return said;
     }
 }

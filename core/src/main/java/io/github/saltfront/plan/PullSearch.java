@@ -4,10 +4,10 @@ import io.github.saltfront.safety.SafetyRule;
 import io.github.saltfront.safety.TemperatureHistory;
 import io.github.saltfront.transport.SaltExchange;
 import io.github.saltfront.units.Temperature;
+import io.github.saltfront.words.Phrases;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.CompletableFuture;
@@ -16,6 +16,8 @@ import java.util.concurrent.Executor;
 
 /** Finds the reading at which to take the meat out. */
 final class PullSearch {
+    private static final Phrases PHRASES = Phrases.of(PullSearch.class);
+
     private static final double STEP = 0.5;
     private static final double HOTTEST = Temperature.fromCelsius(95);
 
@@ -85,18 +87,12 @@ final class PullSearch {
 
         List<String> reasons(double pull, boolean more) {
             List<String> reasons = new ArrayList<>();
-            reasons.add(String.format(
-                    Locale.ROOT,
-                    more
-                            ? "The wished core is %.1f °C; what comes next and carry-over do the rest."
-                            : "The wished core is %.1f °C; carry-over does the rest after it is out.",
-                    Temperature.toCelsius(wished)));
+            reasons.add(
+                    (more
+                            ? PHRASES.say("the-wished-core-is-c", Temperature.toCelsius(wished))
+                            : PHRASES.say("the-wished-core-is-c-2", Temperature.toCelsius(wished))));
             if (pull > byWish + 0.25) {
-                reasons.add(String.format(
-                        Locale.ROOT,
-                        "Raised from %.1f °C so that %s is met for 19 of 20 cooks of the ensemble.",
-                        Temperature.toCelsius(byWish),
-                        required));
+                reasons.add(PHRASES.say("raised-from-c-so-that", Temperature.toCelsius(byWish), required));
             }
             return reasons;
         }
@@ -115,10 +111,8 @@ final class PullSearch {
     Found find(Optional<Found> start) {
         double wished = stages.isBath() ? Math.min(wished(), request.cook().setting()) : wished();
         String required = !rule.allowsHold()
-                ? "the consumer minimum of " + rule.consumerMinimum().describe()
-                : rule.salted()
-                        ? "the hold at the worst place, with our allowance for salt below 64 °C,"
-                        : "the official hold at the worst place";
+                ? PHRASES.say("the-consumer-minimum-of", rule.consumerMinimum().describe())
+                : rule.salted() ? PHRASES.say("the-hold-at-the-worst") : PHRASES.say("the-official-hold-at-the");
         if (stages.isBath()) {
             List<MemberDay> days = run(wished);
             requireReached(days, wished);
@@ -224,9 +218,10 @@ final class PullSearch {
     private PlanningException unmet() {
         return new PlanningException(
                 "appliance",
-                "the official requirement (" + rule.consumerMinimum().describe() + ") is not met even at "
-                        + Math.round(Temperature.toCelsius(HOTTEST))
-                        + " °C in the middle with this appliance; choose another appliance or a hotter setting.");
+                PHRASES.say(
+                        "the-official-requirement-is-not",
+                        rule.consumerMinimum().describe(),
+                        Math.round(Temperature.toCelsius(HOTTEST))));
     }
 
     private static double rounded(double kelvin) {
@@ -254,11 +249,8 @@ final class PullSearch {
                     && !day.end(CookStages.HEAT).stopped()) {
                 throw new PlanningException(
                         "appliance",
-                        String.format(
-                                Locale.ROOT,
-                                "at this setting the middle does not come to %.0f °C within %.0f h for 19 of 20 pieces of the"
-                                        + " ensemble (one stays at %.0f °C); choose a hotter setting or a lower core"
-                                        + " temperature.",
+                        PHRASES.say(
+                                "at-this-setting-the-middle",
                                 Temperature.toCelsius(pull),
                                 CookStages.LONGEST_HEAT / 3600,
                                 Temperature.toCelsius(day.end(CookStages.HEAT).coreTemperature())));

@@ -7,6 +7,7 @@ import io.github.saltfront.catalog.TreatmentRules;
 import io.github.saltfront.quality.Band;
 import io.github.saltfront.quality.Provenance;
 import io.github.saltfront.units.QuantityFormat;
+import io.github.saltfront.words.Phrases;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -17,6 +18,8 @@ import java.util.Optional;
  * the way of cooking. Every answer carries its source.
  */
 final class SaltAdvice {
+    private static final Phrases PHRASES = Phrases.of(SaltAdvice.class);
+
     /** Source of what was computed here. */
     static final List<String> MODEL = List.of("model");
 
@@ -24,7 +27,9 @@ final class SaltAdvice {
     static final List<String> WISH = List.of("request");
 
     /** Why a treatment is chosen that the request names. */
-    static final Plan.Reason ASKED_FOR = new Plan.Reason("You asked for it.", WISH);
+    static Plan.Reason askedFor() {
+        return new Plan.Reason(PHRASES.say("you-asked-for-it"), WISH);
+    }
 
     private static final List<String> MOIST = List.of("simmer", "pressure-cooker");
     private static final double LEAST_TIME_BEFORE_COOKING = 15 * 60;
@@ -67,15 +72,10 @@ final class SaltAdvice {
         }
         if (MOIST.contains(request.cook().appliance().id())) {
             TreatmentRules.ChoiceStep moist = step("moist-heat");
-            return nothing(
-                    "It cooks in liquid, so it needs no salt ahead: "
-                            + moist.provenance().note() + ". Season the" + " liquid, and taste before it is reduced.",
-                    moist.provenance());
+            return nothing(PHRASES.say("it-cooks-in-liquid-so", moist.why()), moist.provenance());
         }
         if (request.taste().sodiumLimit().isPresent()) {
-            add(
-                    "A guest is on a sodium limit: salt by weight on the meat puts in exactly this much, a brine does not.",
-                    step("sodium-limit").provenance());
+            add(PHRASES.say("a-guest-is-on-a"), step("sodium-limit").provenance());
             boolean early = available >= DrySalting.DISSOLVING_LONGEST;
             return decision(
                     early ? Request.Treatment.DRY_SALT : Request.Treatment.SURFACE_SALT, "water", Optional.empty());
@@ -83,13 +83,12 @@ final class SaltAdvice {
         Optional<Request.Treatment> byLiquid =
                 request.salting().liquor().liquid().flatMap(SaltAdvice::forLiquid);
         if (byLiquid.isPresent()) {
-            reasons.add(new Plan.Reason(capital(name(byLiquid.get())) + " is what the liquid you named is for.", WISH));
+            reasons.add(new Plan.Reason(PHRASES.say("is-what-the-liquid-you", capital(name(byLiquid.get()))), WISH));
             rather(byLiquid.get());
             return decision(byLiquid.get(), "water", Optional.empty());
         }
         if (request.food().cut().isEmpty()) {
-            reasons.add(new Plan.Reason(
-                    "Nothing is known of the cut, so a plain brine is taken.", List.of("common-practice")));
+            reasons.add(new Plan.Reason(PHRASES.say("nothing-is-known-of-the"), List.of("common-practice")));
             return decision(Request.Treatment.WET_BRINE, "water", Optional.empty());
         }
         return byRule(rules.find(request.food().cut().get().treatmentClass(), cookWord())
@@ -102,10 +101,11 @@ final class SaltAdvice {
         if (label.verdict() == SaltedAlready.Verdict.REFUSE && wish.isSoak() && strong) {
             throw new PlanningException(
                     "salting.treatment",
-                    label.reason().orElseThrow()
-                            + " Possible instead: treatment: none, dry-salt or equilibrium, which count that salt in.");
+                    PHRASES.say(
+                            "possible-instead-treatment-none-dry",
+                            label.reason().orElseThrow()));
         }
-        reasons.add(ASKED_FOR);
+        reasons.add(askedFor());
         label.reason().ifPresent(words -> add(words, step("already-salted").provenance()));
         rather(wish);
         String liquid = wish == Request.Treatment.DAIRY
@@ -127,8 +127,7 @@ final class SaltAdvice {
                 .flatMap(cut -> rules.find(cut.treatmentClass(), cookWord()))
                 .filter(rule -> !mildMarinade && !rule.avoidWhy().isEmpty())
                 .filter(rule -> treatment(rule.avoid()).filter(wish::equals).isPresent())
-                .ifPresent(
-                        rule -> add("For this cut one would rather not: " + rule.avoidWhy() + ".", rule.provenance()));
+                .ifPresent(rule -> add(PHRASES.say("for-this-cut-one-would", rule.avoidWhy()), rule.provenance()));
     }
 
     private Decision byRule(TreatmentRules.Rule rule) {
@@ -142,9 +141,8 @@ final class SaltAdvice {
                     treatment.get() != Request.Treatment.NONE && treatment.get() != Request.Treatment.SURFACE_SALT;
             if (waits && Math.max(least, LEAST_TIME_BEFORE_COOKING) > available) {
                 reasons.add(new Plan.Reason(
-                        String.format(
-                                Locale.ROOT,
-                                "%s wants %s or more; there are %s.",
+                        PHRASES.say(
+                                "wants-or-more-there-are",
                                 capital(name(treatment.get())),
                                 hours(Math.max(least, LEAST_TIME_BEFORE_COOKING)),
                                 hours(available)),
@@ -154,17 +152,15 @@ final class SaltAdvice {
             reasons.add(
                     0,
                     new Plan.Reason(
-                            capital(name(treatment.get())) + " suits this cut (" + rule.why() + ").",
+                            PHRASES.say("suits-this-cut", capital(name(treatment.get())), rule.why()),
                             rule.provenance().sourceIds()));
             treatment(rule.avoid())
                     .filter(avoid ->
                             avoid != Request.Treatment.NONE && !rule.avoidWhy().isEmpty())
-                    .ifPresent(avoid -> add("Not " + name(avoid) + ": " + rule.avoidWhy() + ".", rule.provenance()));
+                    .ifPresent(avoid -> add(PHRASES.say("not", name(avoid), rule.avoidWhy()), rule.provenance()));
             return decision(treatment.get(), liquidOf(choice.treatment()), choice.time());
         }
-        add(
-                "Too little time to salt ahead: salt the outside just before the heat.",
-                step("short-of-time").provenance());
+        add(PHRASES.say("too-little-time-to-salt"), step("short-of-time").provenance());
         return decision(Request.Treatment.SURFACE_SALT, "water", Optional.empty());
     }
 
@@ -235,13 +231,13 @@ final class SaltAdvice {
     /** Returns a treatment in words that fit into a sentence. */
     static String name(Request.Treatment treatment) {
         return switch (treatment) {
-            case WET_BRINE -> "a wet brine";
-            case EQUILIBRIUM -> "a weak brine matched to the target";
-            case DAIRY -> "buttermilk or yogurt with salt";
-            case MARINADE -> "a marinade";
-            case DRY_SALT -> "dry salting";
-            case SURFACE_SALT -> "salting just before the heat";
-            case NONE, AUTO -> "no salt ahead";
+            case WET_BRINE -> PHRASES.say("a-wet-brine");
+            case EQUILIBRIUM -> PHRASES.say("a-weak-brine-matched-to");
+            case DAIRY -> PHRASES.say("buttermilk-or-yogurt-with-salt");
+            case MARINADE -> PHRASES.say("a-marinade");
+            case DRY_SALT -> PHRASES.say("dry-salting");
+            case SURFACE_SALT -> PHRASES.say("salting-just-before-the-heat");
+            case NONE, AUTO -> PHRASES.say("no-salt-ahead");
         };
     }
 

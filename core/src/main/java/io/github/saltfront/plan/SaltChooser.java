@@ -6,15 +6,17 @@ import io.github.saltfront.quality.Band;
 import io.github.saltfront.quality.JuiceLoss;
 import io.github.saltfront.quality.Seasoning;
 import io.github.saltfront.units.QuantityFormat;
+import io.github.saltfront.words.Phrases;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 
 /** Works the salting out: what {@link SaltAdvice} decides, in grams and hours, within the time there is. */
 final class SaltChooser {
+    private static final Phrases PHRASES = Phrases.of(SaltChooser.class);
+
     /** Usual strength of a brine as salt per mass of water [kg/kg]: 60 g per liter; common practice, no source. */
     static final double USUAL_STRENGTH = 0.06;
 
@@ -91,14 +93,14 @@ final class SaltChooser {
             long minutes = (long) Math.ceil(-available / 60);
             throw new PlanningException(
                     "serve",
-                    "the time to serve is too soon: cooking and resting alone need " + minutes
-                            + " min more. Possible instead: serve "
-                            + request.timing()
+                    PHRASES.say(
+                            "the-time-to-serve-is",
+                            minutes,
+                            request.timing()
                                     .serve()
                                     .orElseThrow()
                                     .plusMinutes(minutes)
-                                    .toLocalDateTime()
-                            + " without salting ahead.");
+                                    .toLocalDateTime()));
         }
     }
 
@@ -107,13 +109,11 @@ final class SaltChooser {
         double juice = JuiceLoss.saltFactor(taste.typical()) / JuiceLoss.saltFactor(usual) - 1;
         String difference =
                 taste.typical() < usual * (1 - SEASONING.differenceThreshold().high())
-                        ? "anyone can tell the difference"
-                        : "few can tell the difference";
+                        ? PHRASES.say("anyone-can-tell-the-difference")
+                        : PHRASES.say("few-can-tell-the-difference");
         reasons.add(new Plan.Reason(
-                String.format(
-                        Locale.ROOT,
-                        "For at most %.0f mg sodium in 85 g cooked the raw meat may hold %s salt instead of %s: %s, and it"
-                                + " loses about %.0f %% more juice than with the full salt. Acid, herbs and a brown crust make up for some.",
+                PHRASES.say(
+                        "for-at-most-mg-sodium",
                         limit * 1e6,
                         QuantityFormat.percent(taste.typical()),
                         QuantityFormat.percent(usual),
@@ -153,8 +153,9 @@ final class SaltChooser {
 
     private Plan.SaltPlan enough() {
         reasons.add(new Plan.Reason(
-                "The meat holds " + QuantityFormat.percent(request.food().meat().nativeSalt())
-                        + " salt, as much as is wanted or more: none is added.",
+                PHRASES.say(
+                        "the-meat-holds-salt-as",
+                        QuantityFormat.percent(request.food().meat().nativeSalt())),
                 SaltAdvice.MODEL));
         return none();
     }
@@ -177,11 +178,9 @@ final class SaltChooser {
             time = Math.max(Math.min(time, least), QUARTER * Math.floor(time / QUARTER));
             time = nights.awake(time, least, Math.min(Math.max(most, DAY), available), reasons);
         }
-        reasons.add(
-                new Plan.Reason("A dose by weight cannot over-salt: all of it goes in and no more.", SaltAdvice.MODEL));
+        reasons.add(new Plan.Reason(PHRASES.say("a-dose-by-weight-cannot"), SaltAdvice.MODEL));
         if (time > DrySalting.WET_FROM && time < DrySalting.WET_UNTIL) {
-            reasons.add(new Plan.Reason(
-                    "From 3 to 40 min after salting the face stands wet and sears worst.", List.of("common-practice")));
+            reasons.add(new Plan.Reason(PHRASES.say("from-3-to-40-min"), List.of("common-practice")));
         }
         return unsoaked(
                 Request.Treatment.DRY_SALT,
@@ -230,8 +229,7 @@ final class SaltChooser {
         double strength = request.salting().strength().orElse(USUAL_STRENGTH);
         if (timeIsGiven && !strengthIsGiven) {
             strength = search.strengthFor(request.salting().time().getAsDouble(), mixer);
-            reasons.add(
-                    new Plan.Reason("Weak enough that the time you gave seasons it and no more.", SaltAdvice.MODEL));
+            reasons.add(new Plan.Reason(PHRASES.say("weak-enough-that-the-time"), SaltAdvice.MODEL));
         }
         Bath bath = setting.dissolved(mixer.strong(strength));
         SoakSearch.Found found = search.strong(bath);
@@ -270,23 +268,17 @@ final class SaltChooser {
     }
 
     private void tellUnsure(double strength, Plan.Window strong, Optional<Plan.Window> weak, boolean isChosen) {
-        StringBuilder words = new StringBuilder(String.format(
-                Locale.ROOT,
-                "How fast salt moves in meat is known so roughly that no one time in brine of %s suits all such pieces: at %s %.0f of"
-                        + " 100 are too salty.",
+        StringBuilder words = new StringBuilder(PHRASES.say(
+                "how-fast-salt-moves-in",
                 QuantityFormat.percent(strength),
                 time(strong.best()),
                 100 * strong.tooSaltyAtBest()));
         if (weak.isPresent()) {
             String wait = time(weak.get().best());
             words.append(
-                    isChosen
-                            ? " There is time for a weak brine, which is done in " + wait + " and hardly over-salts."
-                            : " A weak brine matched to the target (treatment: equilibrium) hardly over-salts, but takes "
-                                    + wait + ".");
+                    isChosen ? PHRASES.say("there-is-time-for-a", wait) : PHRASES.say("a-weak-brine-matched-to", wait));
         } else {
-            words.append(
-                    " It is too thick for a weak brine to be done in two days; dry salting by weight is the sure way.");
+            words.append(PHRASES.say("it-is-too-thick-for"));
         }
         reasons.add(new Plan.Reason(words.toString(), SaltAdvice.MODEL));
     }
@@ -302,10 +294,7 @@ final class SaltChooser {
         boolean isMatched = request.salting().strength().isEmpty();
         Bath bath = isMatched
                 ? mixer.matched(setting.balance(), taste.typical())
-                        .orElseThrow(() -> new PlanningException(
-                                "taste.salt",
-                                "the meat holds more salt already than the target, even in plain water. Possible instead:"
-                                        + " treatment: none."))
+                        .orElseThrow(() -> new PlanningException("taste.salt", PHRASES.say("the-meat-holds-more-salt")))
                 : mixer.strong(request.salting().strength().getAsDouble());
         SoakSearch.Found found =
                 isMatched ? search.matched(setting.dissolved(bath)) : search.strong(setting.dissolved(bath));
@@ -314,16 +303,10 @@ final class SaltChooser {
             most = decision.usualTime().map(Band::high).orElse(USUAL_MARINATING.high());
         }
         if (isMatched) {
-            reasons.add(new Plan.Reason(
-                    "Salt is weighed for meat and liquid together: the meat comes to the target and passes it by a twentieth at"
-                            + " most, however long it lies.",
-                    SaltAdvice.MODEL));
+            reasons.add(new Plan.Reason(PHRASES.say("salt-is-weighed-for-meat"), SaltAdvice.MODEL));
         }
         if (bath.portions().size() > 1) {
-            reasons.add(new Plan.Reason(
-                    liquid.name()
-                            + " alone is saltier than the bath may be: it is thinned with water, and no salt is added.",
-                    SaltAdvice.MODEL));
+            reasons.add(new Plan.Reason(PHRASES.say("alone-is-saltier-than-the", liquid.name()), SaltAdvice.MODEL));
         }
         return soaked(decision.treatment(), bath, found, most, isMatched);
     }
@@ -336,7 +319,7 @@ final class SaltChooser {
                 request.salting().time().orElse(Math.min(Math.min(window.best(), longest), Math.min(available, bite)));
         if (time > bite) {
             reasons.add(new Plan.Reason(
-                    "You gave " + time(time) + "; more than " + time(bite) + " in this liquid spoils the face.",
+                    PHRASES.say("you-gave-more-than-in", time(time), time(bite)),
                     List.of("fsishotline", "common-practice")));
         }
         requireFits(time);
@@ -351,9 +334,8 @@ final class SaltChooser {
             finish = DrySalting.toTarget(SaltStages.edible(request), 0, after.median(), taste.typical())
                     .salt();
             reasons.add(new Plan.Reason(
-                    String.format(
-                            Locale.ROOT,
-                            "After %s it holds %s salt and still tastes flat: finish with %.1f g of salt on the surface.",
+                    PHRASES.say(
+                            "after-it-holds-salt-and",
                             time(time),
                             QuantityFormat.percent(after.median()),
                             finish * 1000),
@@ -379,14 +361,15 @@ final class SaltChooser {
             long minutes = (long) Math.ceil((time - available) / 60);
             throw new PlanningException(
                     "serve",
-                    "salting for " + Math.round(time / 60)
-                            + " min does not fit before serving. Possible instead: serve "
-                            + request.timing()
+                    PHRASES.say(
+                            "salting-for-min-does-not",
+                            Math.round(time / 60),
+                            request.timing()
                                     .serve()
                                     .orElseThrow()
                                     .plusMinutes(minutes)
-                                    .toLocalDateTime()
-                            + ", or salt for " + Math.round(Math.max(0, available) / 60) + " min.");
+                                    .toLocalDateTime(),
+                            Math.round(Math.max(0, available) / 60)));
         }
     }
 

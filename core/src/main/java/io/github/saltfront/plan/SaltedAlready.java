@@ -2,7 +2,7 @@ package io.github.saltfront.plan;
 
 import io.github.saltfront.catalog.Cut;
 import io.github.saltfront.units.Checks;
-import java.util.Locale;
+import io.github.saltfront.words.Phrases;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -25,6 +25,8 @@ public record SaltedAlready(
         double nativeSalt,
         boolean isKosher,
         boolean isSaltierByNature) {
+    private static final Phrases PHRASES = Phrases.of(SaltedAlready.class);
+
     /** Added salt above which a strong brine is refused [kg/kg]; judgement. */
     public static final double REFUSE_ABOVE = 0.003;
 
@@ -123,32 +125,23 @@ public record SaltedAlready(
 
     /** Returns the reason of the verdict in plain words; empty if the meat is plain. */
     public Optional<String> reason() {
-        String added = String.format(Locale.ROOT, "%.2f %%", 100 * addedSalt());
+        String added = Phrases.figures("%.2f %%", 100 * addedSalt());
         return switch (verdict()) {
             case PLAIN -> Optional.empty();
-            case ASK_FOR_LABEL ->
-                Optional.of("The label's sodium is at the upper end of plain meat: read the list of ingredients for"
-                        + " broth, salt or sodium phosphate before brining.");
-            case COUNT_IN ->
-                Optional.of(
-                        "The maker has added about " + added
-                                + " salt. It is counted in: the dose is smaller, and an equilibrium dose cannot pass the target.");
+            case ASK_FOR_LABEL -> Optional.of(PHRASES.say("the-label-s-sodium-is"));
+            case COUNT_IN -> Optional.of(PHRASES.say("the-maker-has-added-about", added));
             case REFUSE -> Optional.of(refusal(added));
         };
     }
 
     private String refusal(String added) {
         if (isKosher) {
-            return "The meat was salted at the plant and holds several times the salt of plain meat in its outer part:"
-                    + " a strong brine would over-salt it. Rinsing does not take the salt out.";
+            return PHRASES.say("the-meat-was-salted-at");
         }
         if (labelSodium.isEmpty()) {
-            return "The label names an added solution but no sodium is given: how much salt is in it is not known, so a"
-                    + " strong brine is refused. Give the sodium of the label.";
+            return PHRASES.say("the-label-names-an-added");
         }
-        return "The maker has already added about " + added
-                + " salt, more than 0.3 %: a strong brine would over-salt it. Season the surface without salt, or dose to"
-                + " equilibrium.";
+        return PHRASES.say("the-maker-has-already-added", added);
     }
 
     /** What to do. */

@@ -12,6 +12,7 @@ import io.github.saltfront.safety.TemperatureHistory;
 import io.github.saltfront.transport.History;
 import io.github.saltfront.transport.History.Series;
 import io.github.saltfront.transport.StageRecord;
+import io.github.saltfront.words.Phrases;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -29,6 +30,8 @@ import java.util.stream.Stream;
  */
 public record SimulatedDay(
         SafetyRule rule, PredictedVerdict verdict, double share, boolean consumerMinimumReached, DayLimits limits) {
+    private static final Phrases PHRASES = Phrases.of(SimulatedDay.class);
+
     /** Longest time between samples from which a verdict is read [s]; as for a measured log. */
     public static final double LONGEST_INTERVAL = 300;
 
@@ -66,11 +69,11 @@ public record SimulatedDay(
     private static PredictedVerdict verdict(SafetyRule rule, PredictedKill kill, boolean raw, double[] times) {
         List<String> missing = new ArrayList<>();
         if (raw) {
-            missing.add("a stage of kind heat: there is none");
+            missing.add(PHRASES.say("a-stage-of-kind-heat"));
         }
         for (int i = 1; i < times.length && missing.isEmpty(); i++) {
             if (times[i] - times[i - 1] > LONGEST_INTERVAL + 1e-6) {
-                missing.add("samples at least every 5 min: set output.every to 1 min");
+                missing.add(PHRASES.say("samples-at-least-every-5"));
             }
         }
         if (missing.isEmpty()) {

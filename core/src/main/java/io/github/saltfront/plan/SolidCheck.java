@@ -9,6 +9,7 @@ import io.github.saltfront.transport.SolidSolver;
 import io.github.saltfront.transport.SolverSettings;
 import io.github.saltfront.transport.Stage;
 import io.github.saltfront.units.Temperature;
+import io.github.saltfront.words.Phrases;
 import java.util.List;
 import java.util.Optional;
 
@@ -35,6 +36,7 @@ public record SolidCheck(
         double holdShare,
         double layerHoldShare,
         boolean timed) {
+    private static final Phrases PHRASES = Phrases.of(SolidCheck.class);
 
     /** Cells asked for: the core then errs by some 0.3 K while it warms fast, a tenth of the spread of an ensemble. */
     static final int CELLS = 2000;
@@ -83,11 +85,11 @@ public record SolidCheck(
 
     private static Optional<String> obstacle(Request request, List<Stage> stages) {
         if (request.food().startTemperature() < Temperature.fromCelsius(0)) {
-            return Optional.of("the piece is frozen at the start");
+            return Optional.of(PHRASES.say("the-piece-is-frozen-at"));
         }
         return stages.stream().allMatch(Stage::isSymmetric)
                 ? Optional.empty()
-                : Optional.of("one face is heated at a time, and what the sides meet then is not known");
+                : Optional.of(PHRASES.say("one-face-is-heated-at"));
     }
 
     private static List<Stage> median(CookStages stages, double pull) {
@@ -141,11 +143,7 @@ public record SolidCheck(
     private static void requireReached(SolidSolver solver) {
         if (!solver.wasStopped()) {
             throw new PlanningException(
-                    "appliance",
-                    "at this setting the middle does not get hot enough within "
-                            + Math.round(CookStages.LONGEST_HEAT / 3600)
-                            + " h when the piece is computed in three dimensions; choose a hotter setting or a lower core"
-                            + " temperature.");
+                    "appliance", PHRASES.say("at-this-setting-the-middle", Math.round(CookStages.LONGEST_HEAT / 3600)));
         }
     }
 }

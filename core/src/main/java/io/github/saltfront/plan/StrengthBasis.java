@@ -1,11 +1,12 @@
 package io.github.saltfront.plan;
 
 import io.github.saltfront.matter.SaltStrength;
+import io.github.saltfront.words.Phrases;
 
 /** Ways to say how strong a brine is. They differ by 6 % of the salt at 6 % and by about 20 % at 20 %. */
 public enum StrengthBasis {
     /** Salt per mass of the salted water [kg/kg]; the program's own basis. */
-    OF_SOLUTION("solution", "of the salted water, by weight") {
+    OF_SOLUTION("solution", "of-the-salted-water-by") {
         @Override
         public SaltStrength read(double value, double temperature) {
             return new SaltStrength(value);
@@ -17,7 +18,7 @@ public enum StrengthBasis {
         }
     },
     /** Salt per mass of the water before the salt goes in [kg/kg]. */
-    OF_WATER("water", "of the weight of the water") {
+    OF_WATER("water", "of-the-weight-of-the") {
         @Override
         public SaltStrength read(double value, double temperature) {
             return SaltStrength.ofSaltPerWater(value);
@@ -29,7 +30,7 @@ public enum StrengthBasis {
         }
     },
     /** Salt per volume of the water before the salt goes in [kg/m3]. */
-    PER_LITER_OF_WATER("liter", "for each liter of water") {
+    PER_LITER_OF_WATER("liter", "for-each-liter-of-water") {
         @Override
         public SaltStrength read(double value, double temperature) {
             return SaltStrength.ofSaltPerWaterVolume(value, temperature);
@@ -41,7 +42,7 @@ public enum StrengthBasis {
         }
     },
     /** Salt per volume of the finished brine [kg/m3]; 10 kg/m3 are 1 % weight by volume. */
-    PER_LITER_OF_BRINE("liter-of-brine", "in each liter of finished brine") {
+    PER_LITER_OF_BRINE("liter-of-brine", "in-each-liter-of-finished") {
         @Override
         public SaltStrength read(double value, double temperature) {
             return SaltStrength.ofSaltPerSolutionVolume(value, temperature);
@@ -53,7 +54,7 @@ public enum StrengthBasis {
         }
     },
     /** Share of the saturated brine, both as salt per mass of solution [-]. */
-    OF_SATURATION("saturation", "of what the water can hold") {
+    OF_SATURATION("saturation", "of-what-the-water-can") {
         @Override
         public SaltStrength read(double value, double temperature) {
             return SaltStrength.ofSaturation(value, temperature);
@@ -65,7 +66,7 @@ public enum StrengthBasis {
         }
     },
     /** Degrees salometer at 60 degrees Fahrenheit [-]. */
-    SALOMETER("salometer", "degrees salometer at 60 F") {
+    SALOMETER("salometer", "degrees-salometer-at-60-f") {
         @Override
         public SaltStrength read(double value, double temperature) {
             return SaltStrength.ofSalometer(value);
@@ -77,7 +78,7 @@ public enum StrengthBasis {
         }
     },
     /** Density of the brine, as a hydrometer reads it in salt water without sugar [kg/m3]. */
-    DENSITY("density", "density of the brine") {
+    DENSITY("density", "density-of-the-brine") {
         @Override
         public SaltStrength read(double value, double temperature) {
             return SaltStrength.ofDensity(value, temperature);
@@ -88,6 +89,8 @@ public enum StrengthBasis {
             return strength.density(temperature);
         }
     };
+
+    private static final Phrases PHRASES = Phrases.of(StrengthBasis.class);
 
     private final String id;
     private final String words;
@@ -104,7 +107,7 @@ public enum StrengthBasis {
 
     /** Returns the basis in plain words, to stand behind a number. */
     public String words() {
-        return words;
+        return PHRASES.say(words);
     }
 
     /**

@@ -8,6 +8,7 @@ import io.github.saltfront.transport.Stage;
 import io.github.saltfront.transport.StopRule;
 import io.github.saltfront.units.QuantityFormat;
 import io.github.saltfront.units.Temperature;
+import io.github.saltfront.words.Phrases;
 import java.time.Duration;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
@@ -22,6 +23,8 @@ import java.util.concurrent.Executor;
  * @param time until the middle is free of ice [s]
  */
 public record Thawing(Interval time) {
+    private static final Phrases PHRASES = Phrases.of(Thawing.class);
+
     /** Meat colder than this at the start is thawed first [K]; between this and freezing it is only very cold. */
     public static final double FROZEN_BELOW = Temperature.fromCelsius(-2);
 
@@ -52,9 +55,7 @@ public record Thawing(Interval time) {
         Band coefficient = medium.coefficient();
         double cold = request.salting().refrigerator();
         if (cold <= THAWED + 1) {
-            throw new PlanningException(
-                    "refrigerator",
-                    "the meat is frozen and a refrigerator this cold hardly thaws it. Possible instead: 2 °C to 4 °C.");
+            throw new PlanningException("refrigerator", PHRASES.say("the-meat-is-frozen-and"));
         }
         DayEnsemble ensemble = new DayEnsemble(
                 food.meat(),
@@ -92,12 +93,12 @@ public record Thawing(Interval time) {
         if (timing.serve().isPresent() && !timing.serve().get().isAfter(ready)) {
             throw new PlanningException(
                     "serve",
-                    "the meat is frozen and needs " + QuantityFormat.time(planned())
-                            + " to thaw in the refrigerator; there are "
-                            + QuantityFormat.time(Duration.between(
+                    PHRASES.say(
+                            "the-meat-is-frozen-and-2",
+                            QuantityFormat.time(planned()),
+                            QuantityFormat.time(Duration.between(
                                             timing.now(), timing.serve().get())
-                                    .toSeconds())
-                            + ". Possible instead: serve later, or thaw it under cold water and say start_temperature: 4 °C.");
+                                    .toSeconds())));
         }
         return request.of(new Request.Food(
                         food.cut(),
@@ -120,15 +121,14 @@ public record Thawing(Interval time) {
                 new Plan.Step(
                         Nights.eveningBefore(latest, earliest),
                         Plan.StepKind.THAW,
-                        "Put the frozen meat into the refrigerator, covered, on a tray. It takes " + words()
-                                + " to thaw. Never thaw it on the counter.",
+                        PHRASES.say("put-the-frozen-meat-into", words()),
                         true));
         return plan.thawedFirst(this, clock);
     }
 
     /** Returns how long it takes, for people. */
     public String words() {
-        return hours(time.median()) + " (" + hours(time.low()) + " to " + hours(time.high()) + ")";
+        return PHRASES.say("to", hours(time.median()), hours(time.low()), hours(time.high()));
     }
 
     private static String hours(double seconds) {

@@ -1,37 +1,41 @@
 package io.github.saltfront.plan;
 
+import io.github.saltfront.words.Phrases;
+
 /** What is uncertain in a plan; each has one dimension of the ensemble. */
 public enum Uncertainty {
     /** Thickness of the piece against the stated one. */
-    THICKNESS("thickness of the piece"),
+    THICKNESS("thickness-of-the-piece"),
     /** True temperature of the appliance against its setting. */
-    SETTING("true temperature of the appliance"),
+    SETTING("true-temperature-of-the-appliance"),
     /** Convective or contact heat transfer coefficient. */
-    CONVECTION("heat transfer by air or contact"),
+    CONVECTION("heat-transfer-by-air-or"),
     /** Emissivity of the surface. */
-    EMISSIVITY("radiation to the surface"),
+    EMISSIVITY("radiation-to-the-surface"),
     /** Share of the surface that evaporates. */
-    WETNESS("wetness of the surface"),
+    WETNESS("wetness-of-the-surface"),
     /** Humidity of the appliance. */
-    HUMIDITY("humidity of the appliance"),
+    HUMIDITY("humidity-of-the-appliance"),
     /** Diffusion coefficient of salt. */
-    DIFFUSIVITY("speed of salt in this meat"),
+    DIFFUSIVITY("speed-of-salt-in-this"),
     /** Activation energy of salt diffusion. */
-    ACTIVATION("temperature effect on the speed of salt"),
+    ACTIVATION("temperature-effect-on-the-speed"),
     /** Partition of salt between meat and brine. */
-    PARTITION("share of the meat's water that takes salt"),
+    PARTITION("share-of-the-meat-s"),
     /** Start temperature of the piece. */
-    START("start temperature"),
+    START("start-temperature"),
     /** Juice the meat loses. */
-    JUICE("juiciness of this animal"),
+    JUICE("juiciness-of-this-animal"),
     /** Water the meat takes up in a brine. */
-    SWELLING("water uptake in the brine"),
+    SWELLING("water-uptake-in-the-brine"),
     /** Conductivity of the meat. */
-    CONDUCTIVITY("conductivity of the meat"),
+    CONDUCTIVITY("conductivity-of-the-meat"),
     /** Error of the thermometer. */
-    PROBE("error of the thermometer"),
+    PROBE("error-of-the-thermometer"),
     /** Heat transfer while resting. */
-    REST("heat loss while resting");
+    REST("heat-loss-while-resting");
+
+    private static final Phrases PHRASES = Phrases.of(Uncertainty.class);
 
     private final String words;
 
@@ -41,6 +45,6 @@ public enum Uncertainty {
 
     /** Returns what it is in plain words. */
     public String words() {
-        return words;
+        return PHRASES.say(words);
     }
 }

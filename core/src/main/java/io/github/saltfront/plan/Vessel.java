@@ -150,7 +150,7 @@ public sealed interface Vessel {
                     .times(LITER);
             return new Practice(
                     id,
-                    row.text("name"),
+                    row.words("name"),
                     perMass,
                     row.number("head_room_mm") * MILLIMETER,
                     row.number("cover_mm") * MILLIMETER,

@@ -1,5 +1,6 @@
 package io.github.saltfront.plan;
 
+import io.github.saltfront.words.Phrases;
 import java.util.Locale;
 
 /**
@@ -8,19 +9,21 @@ import java.util.Locale;
  */
 public enum Wish {
     /** Little loss of weight: juice stays in. */
-    JUICE("weight left", "%", 0.02, true),
+    JUICE("weight-left", "%", 0.02, true),
     /** Tender to the bite: muscle protein still soft, or collagen dissolved in cuts rich in it. */
-    TENDER("tenderness of 100", "", 0.10, true),
+    TENDER("tenderness-of-100", "", 0.10, true),
     /** Salt as even from the outside to the middle as can be. */
-    EVEN_SALT("salt of the middle against the mean", "%", 0.10, true),
+    EVEN_SALT("salt-of-the-middle-against", "%", 0.10, true),
     /** A hot, dry outside, for crust and crisp skin. */
-    CRISP_SKIN("outside when it comes out", "°C", 5, true),
+    CRISP_SKIN("outside-when-it-comes-out", "°C", 5, true),
     /** Few minutes of work. */
-    LITTLE_WORK("minutes of work", "min", 5, false),
+    LITTLE_WORK("minutes-of-work", "min", 5, false),
     /** Soon on the table. */
-    SHORT("time from start to table", "", 1800, false),
+    SHORT("time-from-start-to-table", "", 1800, false),
     /** Little sodium. */
-    LOW_SODIUM("sodium in 85 g", "mg", 50e-6, false);
+    LOW_SODIUM("sodium-in-85-g", "mg", 50e-6, false);
+
+    private static final Phrases PHRASES = Phrases.of(Wish.class);
 
     private final String words;
     private final String unit;
@@ -36,7 +39,7 @@ public enum Wish {
 
     /** Returns what is compared, in plain words. */
     public String words() {
-        return words;
+        return PHRASES.say(words);
     }
 
     /** Returns the unit it is told in; empty for a time. */

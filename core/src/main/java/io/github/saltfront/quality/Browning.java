@@ -2,6 +2,7 @@ package io.github.saltfront.quality;
 
 import io.github.saltfront.units.Checks;
 import io.github.saltfront.units.Temperature;
+import io.github.saltfront.words.Phrases;
 
 /**
  * How far a surface has browned: 1 is golden brown.
@@ -13,6 +14,8 @@ import io.github.saltfront.units.Temperature;
  * good within {@link #FACTOR}, and water activity, which matters, is left out: a surface only gets hot once it is dry.
  */
 public final class Browning {
+    private static final Phrases PHRASES = Phrases.of(Browning.class);
+
     /** Factor up and down within which an index is good [-]. */
     public static final double FACTOR = 3;
 
@@ -51,11 +54,13 @@ public final class Browning {
     public static String word(double index) {
         Checks.requireInRange("browning index", index, 0, Double.MAX_VALUE, "-");
         if (index < 0.1) {
-            return "pale";
+            return PHRASES.say("pale");
         }
         if (index < 0.5) {
-            return "lightly colored";
+            return PHRASES.say("lightly-colored");
         }
-        return index < 2 ? "golden brown" : index < 6 ? "dark brown" : "very dark, near burnt";
+        return index < 2
+                ? PHRASES.say("golden-brown")
+                : index < 6 ? PHRASES.say("dark-brown") : PHRASES.say("very-dark-near-burnt");
     }
 }

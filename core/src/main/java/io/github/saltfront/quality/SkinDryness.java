@@ -1,12 +1,15 @@
 package io.github.saltfront.quality;
 
 import io.github.saltfront.units.Checks;
+import io.github.saltfront.words.Phrases;
 
 /**
  * Words for how dry a skin or surface is: the share of the water of its outer half millimeter that is gone. Crisp skin has lost nearly
  * all of its water; a skin that was soaked starts with more than it had (common practice, no source). Limits are ours.
  */
 public final class SkinDryness {
+    private static final Phrases PHRASES = Phrases.of(SkinDryness.class);
+
     private SkinDryness() {}
 
     /**
@@ -30,8 +33,8 @@ public final class SkinDryness {
     public static String word(double share) {
         Checks.requireInRange("share of the water that is gone", share, -10, 1, "-");
         if (share < 0.4) {
-            return "moist and soft";
+            return PHRASES.say("moist-and-soft");
         }
-        return share < 0.8 ? "half dry, leathery" : "dry, able to be crisp";
+        return share < 0.8 ? PHRASES.say("half-dry-leathery") : PHRASES.say("dry-able-to-be-crisp");
     }
 }

@@ -1,6 +1,7 @@
 package io.github.saltfront.quality;
 
 import io.github.saltfront.units.Checks;
+import io.github.saltfront.words.Phrases;
 
 /**
  * Words for how tender meat gets. Tough cuts: the share of the way to tender by {@link CollagenTenderness}. Lean cuts: the share of
@@ -8,6 +9,8 @@ import io.github.saltfront.units.Checks;
  * changed (Ishiwatari et al. 2013, abstract). The limits between the words are ours.
  */
 public final class Tenderness {
+    private static final Phrases PHRASES = Phrases.of(Tenderness.class);
+
     private Tenderness() {}
 
     /**
@@ -19,12 +22,12 @@ public final class Tenderness {
     public static String ofCollagen(double share) {
         Checks.requireInRange("share of the way to tender", share, 0, Double.MAX_VALUE, "-");
         if (share < 0.4) {
-            return "still tough: its collagen is hardly dissolved";
+            return PHRASES.say("still-tough-its-collagen-is");
         }
         if (share < 0.8) {
-            return "chewy: half way to tender";
+            return PHRASES.say("chewy-half-way-to-tender");
         }
-        return share < 2.5 ? "tender" : "falling apart";
+        return share < 2.5 ? "tender" : PHRASES.say("falling-apart");
     }
 
     /**
@@ -36,8 +39,8 @@ public final class Tenderness {
     public static String ofActin(double actin) {
         Checks.requireInRange("changed share of actin", actin, 0, 1, "-");
         if (actin < 0.15) {
-            return "soft and juicy in the middle";
+            return PHRASES.say("soft-and-juicy-in-the");
         }
-        return actin < 0.6 ? "firmer in the middle" : "firm and dry to the middle";
+        return actin < 0.6 ? PHRASES.say("firmer-in-the-middle") : PHRASES.say("firm-and-dry-to-the");
     }
 }

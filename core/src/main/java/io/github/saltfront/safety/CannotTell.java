@@ -1,5 +1,6 @@
 package io.github.saltfront.safety;
 
+import io.github.saltfront.words.Phrases;
 import java.util.List;
 
 /**
@@ -11,6 +12,8 @@ import java.util.List;
  */
 public record CannotTell(SafetyRule rule, Evidence evidence, List<String> reasons)
         implements MeasuredVerdict, PredictedVerdict {
+    private static final Phrases PHRASES = Phrases.of(CannotTell.class);
+
     /** Copies the reasons. */
     public CannotTell {
         reasons = List.copyOf(reasons);
@@ -23,7 +26,6 @@ public record CannotTell(SafetyRule rule, Evidence evidence, List<String> reason
 
     @Override
     public String headline() {
-        return "Cannot tell. Without what is missing, cook to the official minimum of "
-                + consumerMinimum().describe() + ".";
+        return PHRASES.say("cannot-tell-without-what-is", consumerMinimum().describe());
     }
 }

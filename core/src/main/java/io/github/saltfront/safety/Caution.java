@@ -65,7 +65,7 @@ public record Caution(String id, String text, boolean cannotBeSwitchedOff) {
             if (applies && !(isOfHolds && rule.meat() == Meat.FISH)) {
                 Caution caution = new Caution(
                         row.text("id"),
-                        row.text("text"),
+                        row.words("text"),
                         row.text("cannot_be_switched_off").equals("yes"));
                 (caution.cannotBeSwitchedOff ? first : then).add(caution);
             }

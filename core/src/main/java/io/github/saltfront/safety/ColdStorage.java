@@ -1,6 +1,7 @@
 package io.github.saltfront.safety;
 
 import io.github.saltfront.data.CsvTable;
+import io.github.saltfront.words.Phrases;
 import java.util.List;
 
 /**
@@ -13,6 +14,8 @@ import java.util.List;
  * @see "coldstorage"
  */
 public record ColdStorage(String id, String food, int daysLow, int daysHigh) {
+    private static final Phrases PHRASES = Phrases.of(ColdStorage.class);
+
     /** Reads the chart. */
     public static List<ColdStorage> load() {
         return CsvTable.load(ColdStorage.class, "cold_storage.csv").rows().stream()
@@ -33,11 +36,11 @@ public record ColdStorage(String id, String food, int daysLow, int daysHigh) {
 
     private static ColdStorage of(CsvTable.Row row) {
         return new ColdStorage(
-                row.text("id"), row.text("food"), (int) row.number("days_low"), (int) row.number("days_high"));
+                row.text("id"), row.words("food"), (int) row.number("days_low"), (int) row.number("days_high"));
     }
 
     /** Returns the line for people. */
     public String describe() {
-        return food + ": " + daysLow + " to " + daysHigh + " days at 4 °C (40 °F) or below";
+        return PHRASES.say("to-days-at-4-c", food, daysLow, daysHigh);
     }
 }

@@ -2,6 +2,7 @@ package io.github.saltfront.safety;
 
 import io.github.saltfront.data.CsvTable;
 import io.github.saltfront.units.Temperature;
+import io.github.saltfront.words.Phrases;
 
 /**
  * The official minimum temperature for consumers, with the rest that belongs to it.
@@ -20,6 +21,8 @@ public record ConsumerMinimum(String id, String product, double temperature, dou
     /** Shortest stay that counts as reached [s]; what the food code asked for at 165 F before its 2017 edition. */
     public static final double SHORTEST_STAY = 15;
 
+    private static final Phrases PHRASES = Phrases.of(ConsumerMinimum.class);
+
     /** Document and date of the chart. */
     public static final String EDITION = "USDA FSIS Safe Minimum Internal Temperature Chart, 14 Apr 2025";
 
@@ -35,7 +38,7 @@ public record ConsumerMinimum(String id, String product, double temperature, dou
                 CsvTable.load(ConsumerMinimum.class, "consumer_minimums.csv").row("id", id);
         return new ConsumerMinimum(
                 id,
-                row.text("product"),
+                row.words("product"),
                 Temperature.fromFahrenheit(row.number("temperature_f")),
                 row.number("rest_s"),
                 row.text("printed"));
@@ -75,7 +78,8 @@ public record ConsumerMinimum(String id, String product, double temperature, dou
         int fahrenheit = (int) Math.rint(Temperature.toFahrenheit(temperature));
         // rounded up: a display in whole degrees must not ask for less than the chart
         int celsius = (int) Math.ceil(Temperature.toCelsius(temperature) - 1e-9);
-        String resting = rest > 0 ? " and " + (int) (rest / 60) + " min rest" : "";
-        return celsius + " °C (" + fahrenheit + " °F)" + resting;
+        return rest > 0
+                ? PHRASES.say("with-rest", celsius, fahrenheit, (int) (rest / 60))
+                : Phrases.figures("%d °C (%d °F)", celsius, fahrenheit);
     }
 }

@@ -1,7 +1,7 @@
 package io.github.saltfront.safety;
 
 import io.github.saltfront.units.Checks;
-import java.util.Locale;
+import io.github.saltfront.words.Phrases;
 
 /**
  * An error bound that the user vouches for, for example from a calibration certificate.
@@ -9,6 +9,8 @@ import java.util.Locale;
  * @param bound largest difference between reading and truth [K], 0-5
  */
 public record DeclaredProbeError(double bound) implements ProbeError {
+    private static final Phrases PHRASES = Phrases.of(DeclaredProbeError.class);
+
     /** Checks the bound. */
     public DeclaredProbeError {
         Checks.requireInRange("probe error", bound, 0, 5, "K");
@@ -31,6 +33,6 @@ public record DeclaredProbeError(double bound) implements ProbeError {
 
     @Override
     public String describe() {
-        return String.format(Locale.ROOT, "declared, up to %.1f °C either way", bound);
+        return PHRASES.say("declared-up-to-c-either", bound);
     }
 }

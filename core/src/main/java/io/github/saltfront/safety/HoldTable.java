@@ -2,6 +2,7 @@ package io.github.saltfront.safety;
 
 import io.github.saltfront.units.Checks;
 import io.github.saltfront.units.Temperature;
+import io.github.saltfront.words.Phrases;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
@@ -20,6 +21,8 @@ import java.util.TreeMap;
  * @see "fsis2021, pp. 35-39 and 59; wac2022, 246-215-03400"
  */
 public final class HoldTable implements LethalRate {
+    private static final Phrases PHRASES = Phrases.of(HoldTable.class);
+
     /** Factor on the holds of salted meat; our allowance, no rule: the 95 % band of a published broth model (blackburn1997). */
     public static final double SALT_ALLOWANCE = 2.45;
 
@@ -150,11 +153,7 @@ public final class HoldTable implements LethalRate {
         Map<Double, Double> rows = rows();
         rows.replaceAll((fahrenheit, hold) ->
                 Temperature.fromFahrenheit(fahrenheit) < SALT_CEILING ? SALT_ALLOWANCE * hold : hold);
-        return new HoldTable(
-                title + ", times " + SALT_ALLOWANCE + " below 64 °C for salt (our allowance)",
-                edition,
-                logReduction,
-                rows);
+        return new HoldTable(PHRASES.say("times-below-64-c-for", title, SALT_ALLOWANCE), edition, logReduction, rows);
     }
 
     /** Returns the rows in the scale in which they are printed: hold [s] by temperature [deg F]. */

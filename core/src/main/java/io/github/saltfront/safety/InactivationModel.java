@@ -2,6 +2,7 @@ package io.github.saltfront.safety;
 
 import io.github.saltfront.data.CsvTable;
 import io.github.saltfront.units.Temperature;
+import io.github.saltfront.words.Phrases;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -27,6 +28,8 @@ public record InactivationModel(
         double lowest,
         double highest,
         String sourceId) {
+    private static final Phrases PHRASES = Phrases.of(InactivationModel.class);
+
     /** Above this many decades a figure is arithmetic, not biology. */
     private static final double HIGHEST_SHOWN = 7;
 
@@ -89,17 +92,17 @@ public record InactivationModel(
                 .sorted()
                 .toArray();
         if (logs.length == 0) {
-            return "no study covers these temperatures";
+            return PHRASES.say("no-study-covers-these-temperatures");
         }
         String least = shown(logs[0]);
         String most = shown(logs[logs.length - 1]);
         String span = least.equals(most) ? least : least + " to " + most;
-        return span + " decades in " + logs.length + (logs.length == 1 ? " study" : " studies");
+        return PHRASES.say("decades-in", span, logs.length, (logs.length == 1 ? " study" : " studies"));
     }
 
     private static String shown(double logs) {
         if (logs >= HIGHEST_SHOWN) {
-            return "7 or more";
+            return PHRASES.say("7-or-more");
         }
         return String.format(Locale.ROOT, "%.1f", Math.floor(10 * logs) / 10);
     }

@@ -2,6 +2,7 @@ package io.github.saltfront.safety;
 
 import io.github.saltfront.units.Checks;
 import io.github.saltfront.units.Temperature;
+import io.github.saltfront.words.Phrases;
 import java.util.Locale;
 
 /**
@@ -18,6 +19,8 @@ import java.util.Locale;
  * @see "wac2022 (Food Code 4-203.11, tolerance); fsis2021 p. 20 (take the error off)"
  */
 public final class InstrumentCheck implements ProbeError {
+    private static final Phrases PHRASES = Phrases.of(InstrumentCheck.class);
+
     /** Bound on a well-made ice bath [K]; our estimate: impure water and poor stirring. */
     public static final double ICE_BATH_BOUND = 0.2;
 
@@ -73,11 +76,10 @@ public final class InstrumentCheck implements ProbeError {
         Checks.requireInRange("boiling point", boilingPoint, 340, 380, "K");
         Checks.requireInRange("bound on the boiling point", boilingBound, 0, 3, "K");
         Checks.requireInRange("display step", step, 0, 5, "K");
-        Point ice = point("ice water", iceReading, Temperature.ZERO_CELSIUS, ICE_BATH_BOUND);
-        Point boiling = point("boiling water", boilingReading, boilingPoint, boilingBound);
-        String text = String.format(
-                Locale.ROOT,
-                "ice water read %.1f °C (%+.1f); boiling water read %.1f °C (%+.1f, boils at %.2f °C here)",
+        Point ice = point(PHRASES.say("ice-water"), iceReading, Temperature.ZERO_CELSIUS, ICE_BATH_BOUND);
+        Point boiling = point(PHRASES.say("boiling-water"), boilingReading, boilingPoint, boilingBound);
+        String text = PHRASES.say(
+                "ice-water-read-c-boiling",
                 Temperature.toCelsius(iceReading),
                 ice.error,
                 Temperature.toCelsius(boilingReading),
@@ -96,13 +98,9 @@ public final class InstrumentCheck implements ProbeError {
      */
     public static InstrumentCheck icePoint(double iceReading, double step) {
         Checks.requireInRange("display step", step, 0, 5, "K");
-        Point ice = point("ice water", iceReading, Temperature.ZERO_CELSIUS, FOOD_CODE_TOLERANCE);
+        Point ice = point(PHRASES.say("ice-water"), iceReading, Temperature.ZERO_CELSIUS, FOOD_CODE_TOLERANCE);
         Point carriedOver = new Point(iceReading + 100, ice.error, FOOD_CODE_TOLERANCE);
-        String text = String.format(
-                Locale.ROOT,
-                "ice water read %.1f °C (%+.1f); no boiling point, so 1 °C is allowed for",
-                Temperature.toCelsius(iceReading),
-                ice.error);
+        String text = PHRASES.say("ice-water-read-c-no", Temperature.toCelsius(iceReading), ice.error);
         return new InstrumentCheck(ice, carriedOver, step / 2, text);
     }
 

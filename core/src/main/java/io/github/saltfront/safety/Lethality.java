@@ -1,6 +1,7 @@
 package io.github.saltfront.safety;
 
 import io.github.saltfront.units.Temperature;
+import io.github.saltfront.words.Phrases;
 import java.util.Locale;
 import java.util.OptionalDouble;
 
@@ -19,6 +20,8 @@ import java.util.OptionalDouble;
  * @see "fsis2021, pp. 23-25 (130 F) and 68-71 (interrupted cooks)"
  */
 public record Lethality(double share, double logReduction, OptionalDouble fulfilledAt) {
+    private static final Phrases PHRASES = Phrases.of(Lethality.class);
+
     /** Upper end of the official come-up range, 130 F [K]. */
     static final double GROWTH_CEILING = Temperature.fromFahrenheit(130);
 
@@ -50,7 +53,7 @@ public record Lethality(double share, double logReduction, OptionalDouble fulfil
      */
     public String shareText() {
         if (isFulfilled()) {
-            return "100 % or more";
+            return PHRASES.say("100-or-more");
         }
         return (int) Math.floor(100 * share) + " %";
     }
@@ -63,12 +66,12 @@ public record Lethality(double share, double logReduction, OptionalDouble fulfil
      */
     public String logReductionText() {
         if (!isFulfilled() || logReduction == 0) {
-            return "not shown";
+            return PHRASES.say("not-shown");
         }
         String figure = logReduction == Math.rint(logReduction)
                 ? Integer.toString((int) logReduction)
                 : String.format(Locale.ROOT, "%.1f", logReduction);
-        return figure + " or more";
+        return PHRASES.say("or-more", figure);
     }
 
     /** Adds up the share piece by piece. */

@@ -1,11 +1,13 @@
 package io.github.saltfront.safety;
 
+import io.github.saltfront.words.Phrases;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** Judges one measured record: on its lower bound, and if that fails, whether something is missing or it is simply not met. */
 final class MeasurementJudge {
+    private static final Phrases PHRASES = Phrases.of(MeasurementJudge.class);
+
     private final SafetyRule rule;
     private final MeasuredRecord measured;
     private final HoldTable table;
@@ -21,13 +23,10 @@ final class MeasurementJudge {
     MeasuredVerdict judge() {
         Evidence evidence = evidence(false);
         if (measured.hasImpossibleReading()) {
-            return new CannotTell(
-                    rule,
-                    evidence,
-                    List.of("readings above 105 °C: the probe was out of the meat; cut them out of the log"));
+            return new CannotTell(rule, evidence, List.of(PHRASES.say("readings-above-105-c-the")));
         }
         if (measured.log().size() < 2) {
-            return new CannotTell(rule, evidence, List.of("more readings: a single one shows no stay"));
+            return new CannotTell(rule, evidence, List.of(PHRASES.say("more-readings-a-single-one")));
         }
         LimitCheck comeUp = OfficialLimits.comeUp(measured, evidence.lethality().fulfilledAt());
         if (comeUp.outcome() == LimitCheck.Outcome.FAIL) {
@@ -60,17 +59,16 @@ final class MeasurementJudge {
     private List<String> missing(boolean metWithoutGaps) {
         List<String> missing = new ArrayList<>();
         if (!measured.probe().isKnown()) {
-            missing.add("the error of the thermometer: check it in ice water and boiling water, or state it");
+            missing.add(PHRASES.say("the-error-of-the-thermometer"));
         }
         if (!measured.placement().isKnown()) {
             missing.add("where the tip sat: state how much colder the coldest spot may have been");
         }
         if (!metWithoutGaps && measured.gaps() > 0) {
-            missing.add(String.format(
-                    Locale.ROOT,
-                    "readings: %d %s longer than %.0f s or with the clock set back",
+            missing.add(PHRASES.say(
+                    "readings-longer-than-s-or",
                     measured.gaps(),
-                    measured.gaps() == 1 ? "gap" : "gaps",
+                    PHRASES.say(measured.gaps() == 1 ? "gap" : "gaps"),
                     measured.longestGap()));
         }
         return missing;

@@ -1,5 +1,6 @@
 package io.github.saltfront.safety;
 
+import io.github.saltfront.words.Phrases;
 import java.util.List;
 
 /**
@@ -12,6 +13,8 @@ import java.util.List;
  */
 public record NotMet(SafetyRule rule, Evidence evidence, List<String> reasons, boolean cookingOnHelps)
         implements MeasuredVerdict, PredictedVerdict {
+    private static final Phrases PHRASES = Phrases.of(NotMet.class);
+
     /** Copies the reasons. */
     public NotMet {
         reasons = List.copyOf(reasons);
@@ -25,9 +28,8 @@ public record NotMet(SafetyRule rule, Evidence evidence, List<String> reasons, b
     @Override
     public String headline() {
         if (!cookingOnHelps) {
-            return "Not met, and more cooking does not mend it: discard.";
+            return PHRASES.say("not-met-and-more-cooking");
         }
-        return "Not met. Cook on to the official minimum of "
-                + consumerMinimum().describe() + ".";
+        return PHRASES.say("not-met-cook-on-to", consumerMinimum().describe());
     }
 }

@@ -3,8 +3,8 @@ package io.github.saltfront.safety;
 import io.github.saltfront.data.CsvTable;
 import io.github.saltfront.safety.LimitCheck.Outcome;
 import io.github.saltfront.units.Temperature;
+import io.github.saltfront.words.Phrases;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 
 /**
@@ -17,6 +17,8 @@ import java.util.OptionalDouble;
  * @see "fsis2021 pp. 23-25; fsis1999; wac2022, 246-215-03515 to -03530; fsisdangerzone"
  */
 public final class OfficialLimits {
+    private static final Phrases PHRASES = Phrases.of(OfficialLimits.class);
+
     private OfficialLimits() {}
 
     /**
@@ -90,7 +92,7 @@ public final class OfficialLimits {
     public static LimitCheck coldHolding(TemperatureHistory history) {
         Limit limit = Limit.get("cold-holding");
         double warmest = extreme(history, 1);
-        return limit.holding(warmest <= limit.to, "warmest", warmest, "at most", limit.to);
+        return limit.holding(warmest <= limit.to, PHRASES.say("warmest"), warmest, PHRASES.say("at-most"), limit.to);
     }
 
     /**
@@ -102,7 +104,8 @@ public final class OfficialLimits {
     public static LimitCheck hotHolding(TemperatureHistory history) {
         Limit limit = Limit.get("hot-holding");
         double coldest = -extreme(history, -1);
-        return limit.holding(coldest >= limit.from, "coldest", coldest, "at least", limit.from);
+        return limit.holding(
+                coldest >= limit.from, PHRASES.say("coldest"), coldest, PHRASES.say("at-least"), limit.from);
     }
 
     /**
@@ -190,7 +193,7 @@ public final class OfficialLimits {
                     CsvTable.load(OfficialLimits.class, "official_limits.csv").row("id", id);
             return new Limit(
                     id,
-                    row.text("subject"),
+                    row.words("subject"),
                     Temperature.fromFahrenheit(row.findNumber("from_f").orElse(-100)),
                     Temperature.fromFahrenheit(row.findNumber("to_f").orElse(1000)),
                     row.findNumber("limit_s").orElse(0));
@@ -198,18 +201,17 @@ public final class OfficialLimits {
 
         LimitCheck finding(Outcome outcome, double taken) {
             String word = switch (outcome) {
-                case PASS -> "kept";
-                case FAIL -> "broken";
-                case NOT_COVERED -> "not covered";
+                case PASS -> PHRASES.say("kept");
+                case FAIL -> PHRASES.say("broken");
+                case NOT_COVERED -> PHRASES.say("not-covered");
             };
             return new LimitCheck(
                     id,
                     outcome,
                     taken,
                     seconds,
-                    String.format(
-                            Locale.ROOT,
-                            "%s, %.0f to %.0f °C: %s; took %.1f h, at most %.1f h",
+                    PHRASES.say(
+                            "to-c-took-h-at",
                             subject,
                             Temperature.toCelsius(from),
                             Temperature.toCelsius(to),
@@ -224,11 +226,10 @@ public final class OfficialLimits {
                     kept ? Outcome.PASS : Outcome.FAIL,
                     0,
                     0,
-                    String.format(
-                            Locale.ROOT,
+                    Phrases.figures(
                             "%s: %s; %s %.1f °C, %s %.1f °C",
                             subject,
-                            kept ? "kept" : "broken",
+                            PHRASES.say(kept ? "kept" : "broken"),
                             extreme,
                             Temperature.toCelsius(found),
                             bound,

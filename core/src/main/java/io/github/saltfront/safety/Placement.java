@@ -1,7 +1,7 @@
 package io.github.saltfront.safety;
 
 import io.github.saltfront.units.Checks;
-import java.util.Locale;
+import io.github.saltfront.words.Phrases;
 import java.util.OptionalDouble;
 
 /**
@@ -10,6 +10,8 @@ import java.util.OptionalDouble;
  * @param deduction difference taken off every reading [K], 0-30; empty if nobody vouches for the place
  */
 public record Placement(OptionalDouble deduction) {
+    private static final Phrases PHRASES = Phrases.of(Placement.class);
+
     /** Checks the deduction. */
     public Placement {
         deduction.ifPresent(d -> Checks.requireInRange("distance from the coldest spot", d, 0, 30, "K"));
@@ -38,10 +40,7 @@ public record Placement(OptionalDouble deduction) {
     /** Returns the placement for people. */
     public String describe() {
         return deduction.isEmpty()
-                ? "not stated"
-                : String.format(
-                        Locale.ROOT,
-                        "coldest spot at most %.1f °C below the probe (declared)",
-                        deduction.getAsDouble());
+                ? PHRASES.say("not-stated")
+                : PHRASES.say("coldest-spot-at-most-c", deduction.getAsDouble());
     }
 }

@@ -1,6 +1,7 @@
 package io.github.saltfront.safety;
 
 import io.github.saltfront.units.Checks;
+import io.github.saltfront.words.Phrases;
 import java.util.List;
 
 /**
@@ -10,6 +11,8 @@ import java.util.List;
  * @param evidence what is expected at the worst place
  */
 public record PredictedMet(SafetyRule rule, Evidence evidence) implements PredictedVerdict {
+    private static final Phrases PHRASES = Phrases.of(PredictedMet.class);
+
     /** Checks that the evidence does meet the rule. */
     public PredictedMet {
         Checks.require(evidence.meets(rule), "evidence must meet the rule, got " + rule.shortfall(evidence) + ".");
@@ -27,6 +30,6 @@ public record PredictedMet(SafetyRule rule, Evidence evidence) implements Predic
 
     @Override
     public String headline() {
-        return "Predicted to be met. A prediction is not proof: measure the coldest spot.";
+        return PHRASES.say("predicted-to-be-met-a");
     }
 }

@@ -2,6 +2,7 @@ package io.github.saltfront.safety;
 
 import io.github.saltfront.data.CsvTable;
 import io.github.saltfront.units.Temperature;
+import io.github.saltfront.words.Phrases;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -23,6 +24,8 @@ import java.util.OptionalDouble;
  */
 public record SafetyRule(
         Meat meat, OptionalDouble fatFraction, boolean vulnerableGuests, Kitchen kitchen, boolean salted) {
+    private static final Phrases PHRASES = Phrases.of(SafetyRule.class);
+
     private static final double LOWEST_FOR_NON_INTACT = Temperature.fromFahrenheit(145);
 
     /** Checks the fat. */
@@ -117,17 +120,13 @@ public record SafetyRule(
     public PredictedVerdict judge(PredictedKill predicted) {
         Evidence evidence = predicted.evidence(this);
         if (!predicted.surfaceIncluded()) {
-            return new CannotTell(
-                    this,
-                    evidence,
-                    List.of("the surface: in dry air it can lag behind the middle; include it in the prediction"));
+            return new CannotTell(this, evidence, List.of(PHRASES.say("the-surface-in-dry-air")));
         }
         if (!predicted.comeUpKept()) {
-            return new NotMet(this, evidence, List.of("warming up takes longer than the official 6 h"), false);
+            return new NotMet(this, evidence, List.of(PHRASES.say("warming-up-takes-longer-than")), false);
         }
         if (!predicted.coldBefore()) {
-            return new NotMet(
-                    this, evidence, List.of("before the heat it is warm for longer than officially allowed"), false);
+            return new NotMet(this, evidence, List.of(PHRASES.say("before-the-heat-it-is")), false);
         }
         if (evidence.meets(this)) {
             return new PredictedMet(this, evidence);
@@ -137,13 +136,14 @@ public record SafetyRule(
 
     /** Says what a history lacks. */
     String shortfall(Evidence evidence) {
-        String minimum = "the official minimum of " + consumerMinimum().describe() + " was not reached";
+        String minimum =
+                PHRASES.say("the-official-minimum-of-was", consumerMinimum().describe());
         if (vulnerableGuests) {
-            return minimum + "; with vulnerable guests a hold at a lower temperature does not count";
+            return PHRASES.say("with-vulnerable-guests-a-hold", minimum);
         }
         if (meat == Meat.FISH) {
-            return minimum + "; for fish and shellfish there is no official hold at a lower temperature";
+            return PHRASES.say("for-fish-and-shellfish-there", minimum);
         }
-        return "only " + evidence.lethality().shareText() + " of the required hold, and " + minimum;
+        return PHRASES.say("only-of-the-required-hold", evidence.lethality().shareText(), minimum);
     }
 }

@@ -1,9 +1,12 @@
 package io.github.saltfront.safety;
 
+import io.github.saltfront.words.Phrases;
 import java.util.List;
 
 /** The lower bound of a measured record meets the requirement. Only a {@link MeasuredRecord} leads here. */
 public final class ShownByMeasurement implements MeasuredVerdict {
+    private static final Phrases PHRASES = Phrases.of(ShownByMeasurement.class);
+
     private final SafetyRule rule;
     private final Evidence evidence;
     private final MeasuredRecord measured;
@@ -43,8 +46,8 @@ public final class ShownByMeasurement implements MeasuredVerdict {
     @Override
     public String headline() {
         String route = evidence.consumerMinimumMet()
-                ? "the official minimum of " + consumerMinimum().describe() + " was reached"
-                : "the required hold was reached";
-        return "Shown by measurement: " + route + ".";
+                ? PHRASES.say("the-official-minimum-of-was", consumerMinimum().describe())
+                : PHRASES.say("the-required-hold-was-reached");
+        return PHRASES.say("shown-by-measurement", route);
     }
 }

@@ -1,7 +1,11 @@
 package io.github.saltfront.safety;
 
+import io.github.saltfront.words.Phrases;
+
 /** Nothing is known about the thermometer. Readings are taken as they stand and can prove nothing. */
 public record UnknownProbeError() implements ProbeError {
+    private static final Phrases PHRASES = Phrases.of(UnknownProbeError.class);
+
     @Override
     public double lower(double reading) {
         return reading;
@@ -19,6 +23,6 @@ public record UnknownProbeError() implements ProbeError {
 
     @Override
     public String describe() {
-        return "not checked";
+        return PHRASES.say("not-checked");
     }
 }

@@ -1,21 +1,19 @@
 package io.github.saltfront.safety;
 
+import io.github.saltfront.words.Phrases;
+
 /** The words that differ between kitchens. */
 final class VerdictWords {
+    private static final Phrases PHRASES = Phrases.of(VerdictWords.class);
+
     private VerdictWords() {}
 
     static String note(Kitchen kitchen, boolean measured) {
-        String proof = measured
-                ? "The record speaks for the place where the tip sat and for the cook it covers."
-                : "Only a thermometer in the coldest spot can show that it was reached.";
+        String proof = measured ? PHRASES.say("the-record-speaks-for-the") : PHRASES.say("only-a-thermometer-in-the");
         return switch (kitchen) {
             case HOME -> proof;
-            case TEACHING ->
-                proof + " Say to the class which of the two it is, and show the official minimum beside it.";
-            case PROFESSIONAL ->
-                proof
-                        + " Local code comes first: an approved, written process decides, and holds below the code's minimums"
-                        + " may need a variance. This calculation is not validation.";
+            case TEACHING -> PHRASES.say("say-to-the-class-which", proof);
+            case PROFESSIONAL -> PHRASES.say("local-code-comes-first-an", proof);
         };
     }
 }

@@ -2,6 +2,7 @@ package io.github.saltfront.trial;
 
 import io.github.saltfront.numerics.NormalDistribution;
 import io.github.saltfront.units.Checks;
+import io.github.saltfront.words.Phrases;
 import java.util.List;
 
 /**
@@ -12,6 +13,8 @@ import java.util.List;
  * @see "ennis1993, J. Sens. Stud. 8, 353-370; iso10399 (the method, balanced reference)"
  */
 public record DuoTrio() implements TastingMethod {
+    private static final Phrases PHRASES = Phrases.of(DuoTrio.class);
+
     private static final int A = 0;
     private static final int B = 1;
 
@@ -22,12 +25,12 @@ public record DuoTrio() implements TastingMethod {
 
     @Override
     public String title() {
-        return "Duo-trio test";
+        return PHRASES.say("duo-trio-test");
     }
 
     @Override
     public String question(String attribute) {
-        return "Taste the reference first. Which of the other two is the same as the reference?";
+        return PHRASES.say("taste-the-reference-first-which");
     }
 
     @Override

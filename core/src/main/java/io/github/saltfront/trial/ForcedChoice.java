@@ -2,6 +2,7 @@ package io.github.saltfront.trial;
 
 import io.github.saltfront.numerics.NormalDistribution;
 import io.github.saltfront.units.Checks;
+import io.github.saltfront.words.Phrases;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -18,6 +19,8 @@ import java.util.List;
  * @see "brockhoff2010, Food Qual. Prefer. 21, 330-338; iso5495 (the paired test)"
  */
 public record ForcedChoice(int alternatives) implements TastingMethod {
+    private static final Phrases PHRASES = Phrases.of(ForcedChoice.class);
+
     /** Fewest samples on the plate. */
     public static final int FEWEST = 2;
 
@@ -44,13 +47,13 @@ public record ForcedChoice(int alternatives) implements TastingMethod {
     @Override
     public String title() {
         return alternatives == 2
-                ? "Directional paired test (2-AFC)"
-                : "Forced choice of " + alternatives + " (" + alternatives + "-AFC)";
+                ? PHRASES.say("directional-paired-test-2-afc")
+                : PHRASES.say("forced-choice-of-afc", alternatives, alternatives);
     }
 
     @Override
     public String question(String attribute) {
-        return "Which one of these is " + attribute + "?";
+        return PHRASES.say("which-one-of-these-is", attribute);
     }
 
     @Override

@@ -14,7 +14,7 @@ public record HoldEqual(String when, String text, String why) {
     /** Returns the checklist, in the order of the day. */
     public static List<HoldEqual> load() {
         return CsvTable.load(HoldEqual.class, "hold_equal.csv").rows().stream()
-                .map(r -> new HoldEqual(r.text("when"), r.text("text"), r.text("why")))
+                .map(r -> new HoldEqual(r.text("when"), r.words("text"), r.words("why")))
                 .toList();
     }
 }

@@ -1,10 +1,13 @@
 package io.github.saltfront.trial;
 
 import io.github.saltfront.units.Checks;
+import io.github.saltfront.words.Phrases;
 import java.util.List;
 
 /** Which of two samples do you like better? */
 public record PreferenceProtocol() implements Protocol {
+    private static final Phrases PHRASES = Phrases.of(PreferenceProtocol.class);
+
     @Override
     public String id() {
         return "preference";
@@ -12,12 +15,12 @@ public record PreferenceProtocol() implements Protocol {
 
     @Override
     public String title() {
-        return "Paired preference";
+        return PHRASES.say("paired-preference");
     }
 
     @Override
     public String question() {
-        return "Which one do you like better?";
+        return PHRASES.say("which-one-do-you-like");
     }
 
     @Override

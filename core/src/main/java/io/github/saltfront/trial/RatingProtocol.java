@@ -1,6 +1,8 @@
 package io.github.saltfront.trial;
 
+import io.github.saltfront.words.Phrases;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * How much do you like each sample? Answers on the scale of nine points from 1, dislike extremely, over 5, neither, to 9, like
@@ -15,16 +17,7 @@ public record RatingProtocol() implements Protocol {
     /** Highest point. */
     public static final int HIGHEST = 9;
 
-    private static final List<String> WORDS = List.of(
-            "dislike extremely",
-            "dislike very much",
-            "dislike moderately",
-            "dislike slightly",
-            "neither like nor dislike",
-            "like slightly",
-            "like moderately",
-            "like very much",
-            "like extremely");
+    private static final Phrases PHRASES = Phrases.of(RatingProtocol.class);
 
     @Override
     public String id() {
@@ -33,17 +26,19 @@ public record RatingProtocol() implements Protocol {
 
     @Override
     public String title() {
-        return "Liking on nine points";
+        return PHRASES.say("title");
     }
 
     @Override
     public String question() {
-        return "How much do you like each one?";
+        return PHRASES.say("question");
     }
 
     /** Returns the words of the nine points, from the lowest. */
     public static List<String> words() {
-        return WORDS;
+        return IntStream.rangeClosed(LOWEST, HIGHEST)
+                .mapToObj(point -> PHRASES.say("point-" + point))
+                .toList();
     }
 
     @Override

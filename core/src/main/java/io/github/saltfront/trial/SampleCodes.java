@@ -1,6 +1,7 @@
 package io.github.saltfront.trial;
 
 import io.github.saltfront.units.Checks;
+import io.github.saltfront.words.Phrases;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -13,6 +14,8 @@ import java.util.SplittableRandom;
  * (our rule; three random digits are common practice).
  */
 public final class SampleCodes {
+    private static final Phrases PHRASES = Phrases.of(SampleCodes.class);
+
     /** Most codes of one trial; beyond it the sheets would run out of codes that are clearly different. */
     public static final int MOST = 480;
 
@@ -55,7 +58,7 @@ public final class SampleCodes {
                 return code;
             }
         }
-        throw new IllegalArgumentException("no clearly different code is left; use fewer samples or two sessions.");
+        throw new IllegalArgumentException(PHRASES.say("no-clearly-different-code-is"));
     }
 
     /**

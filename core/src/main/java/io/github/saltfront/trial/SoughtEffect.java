@@ -2,7 +2,7 @@ package io.github.saltfront.trial;
 
 import io.github.saltfront.units.Checks;
 import io.github.saltfront.units.QuantityFormat;
-import java.util.Locale;
+import io.github.saltfront.words.Phrases;
 import java.util.Optional;
 
 /** The smallest effect that a trial should not miss. */
@@ -62,11 +62,11 @@ public sealed interface SoughtEffect {
 
         @Override
         public String words() {
-            return String.format(
-                    Locale.ROOT,
-                    "the samples are d' = %s apart (asked directly which is stronger, %.0f of 100 would name the right one)",
-                    QuantityFormat.significant(distance, 3),
-                    100 * namedRight(distance));
+            return Phrases.of(SoughtEffect.class)
+                    .say(
+                            "the-samples-are-d-apart",
+                            QuantityFormat.significant(distance, 3),
+                            100 * namedRight(distance));
         }
     }
 
@@ -94,7 +94,7 @@ public sealed interface SoughtEffect {
 
         @Override
         public String words() {
-            return String.format(Locale.ROOT, "%.0f of 100 people can tell and the others guess", 100 * share);
+            return Phrases.of(SoughtEffect.class).say("of-100-people-can-tell", 100 * share);
         }
     }
 
@@ -121,7 +121,7 @@ public sealed interface SoughtEffect {
 
         @Override
         public String words() {
-            return String.format(Locale.ROOT, "%.0f of 100 people like one of the two better", 100 * share);
+            return Phrases.of(SoughtEffect.class).say("of-100-people-like-one", 100 * share);
         }
     }
 
@@ -150,11 +150,11 @@ public sealed interface SoughtEffect {
 
         @Override
         public String words() {
-            return String.format(
-                    Locale.ROOT,
-                    "the means are %s apart and the differences of pairs spread by %s (standard deviation)",
-                    QuantityFormat.significant(gap, 3),
-                    QuantityFormat.significant(spread, 3));
+            return Phrases.of(SoughtEffect.class)
+                    .say(
+                            "the-means-are-apart-and",
+                            QuantityFormat.significant(gap, 3),
+                            QuantityFormat.significant(spread, 3));
         }
     }
 }

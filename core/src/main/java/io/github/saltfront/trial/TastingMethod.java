@@ -2,6 +2,7 @@ package io.github.saltfront.trial;
 
 import io.github.saltfront.numerics.Roots;
 import io.github.saltfront.units.Checks;
+import io.github.saltfront.words.Phrases;
 import java.util.List;
 
 /**
@@ -110,7 +111,6 @@ public sealed interface TastingMethod permits Triangle, DuoTrio, ForcedChoice {
                 return new ForcedChoice(n);
             }
         }
-        throw new IllegalArgumentException(
-                "Got the method \"" + id + "\", expected triangle, duo-trio, or 2-afc to 10-afc; choose one of them.");
+        throw new IllegalArgumentException(Phrases.of(TastingMethod.class).say("got-the-method-expected-triangle", id));
     }
 }

@@ -2,6 +2,7 @@ package io.github.saltfront.trial;
 
 import io.github.saltfront.numerics.NormalDistribution;
 import io.github.saltfront.units.Checks;
+import io.github.saltfront.words.Phrases;
 import java.util.List;
 
 /**
@@ -14,6 +15,8 @@ import java.util.List;
  * @see "ennis1993, J. Sens. Stud. 8, 353-370; iso4120 (the method)"
  */
 public record Triangle() implements TastingMethod {
+    private static final Phrases PHRASES = Phrases.of(Triangle.class);
+
     private static final int STEPS = 400;
     private static final double END = 8;
     private static final int A = 0;
@@ -26,12 +29,12 @@ public record Triangle() implements TastingMethod {
 
     @Override
     public String title() {
-        return "Triangle test";
+        return PHRASES.say("triangle-test");
     }
 
     @Override
     public String question(String attribute) {
-        return "Two of these three are the same and one is different. Which one is different?";
+        return PHRASES.say("two-of-these-three-are");
     }
 
     @Override

@@ -1,5 +1,6 @@
 package io.github.saltfront.units;
 
+import io.github.saltfront.words.Phrases;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -14,6 +15,8 @@ import java.util.Locale;
  * share whole words. Names farther than {@link #LIMIT} are not suggested. Cost: the product of the lengths, by name.
  */
 public final class NearestName {
+    private static final Phrases PHRASES = Phrases.of(NearestName.class);
+
     /** Distance above which a name is no help [-]; half of the letters wrong is a different word. */
     public static final double LIMIT = 0.5;
 
@@ -55,7 +58,7 @@ public final class NearestName {
      */
     public static String question(String got, Collection<String> known) {
         List<String> names = suggest(got, known, 2);
-        return names.isEmpty() ? "" : "; did you mean \"" + String.join("\" or \"", names) + "\"?";
+        return names.isEmpty() ? "" : PHRASES.say("did-you-mean", String.join("\" or \"", names));
     }
 
     private record Scored(String name, double distance, int unlikeness) {}

@@ -1,10 +1,13 @@
 package io.github.saltfront.units;
 
+import io.github.saltfront.words.Phrases;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Reads the number at the start of a normalized text: {@code 1 1/2}, {@code 3/4}, {@code 0,5}, {@code 2e-10}, {@code 2*10^-10}. */
 final class NumberText {
+    private static final Phrases PHRASES = Phrases.of(NumberText.class);
+
     private static final Pattern SIGN = Pattern.compile("([+-]) ?(?=[0-9.])");
     private static final Pattern FRACTION =
             Pattern.compile("(?:([0-9]{1,6})(?: ?& ?| and | ?- ?| ))?([0-9]{1,6}) ?/ ?([0-9]{1,6})(?![0-9.,])");
@@ -79,11 +82,11 @@ final class NumberText {
         }
         double value = Double.parseDouble(digits);
         if (!Double.isFinite(value)) {
-            throw refusal.size("is too large to be meant");
+            throw refusal.size(PHRASES.say("is-too-large-to-be"));
         }
         boolean vanished = value == 0 && digits.split("e", 2)[0].chars().anyMatch(c -> c >= '1' && c <= '9');
         if (vanished) {
-            throw refusal.size("is too small to be meant");
+            throw refusal.size(PHRASES.say("is-too-small-to-be"));
         }
         return value;
     }

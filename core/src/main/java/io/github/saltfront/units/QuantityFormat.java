@@ -1,10 +1,12 @@
 package io.github.saltfront.units;
 
+import io.github.saltfront.words.Phrases;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * Writes quantities as a cook reads them. What is written can be read back by {@link QuantityParser} and lies within half of
@@ -13,6 +15,7 @@ import java.util.List;
  * if it is negative.
  */
 public final class QuantityFormat {
+    private static final Phrases PHRASES = Phrases.of(QuantityFormat.class);
     private static final double POUND = 0.45359237;
     private static final double OUNCE = POUND / 16;
     private static final double INCH = 0.0254;
@@ -141,18 +144,20 @@ public final class QuantityFormat {
      */
     public static String spoons(double volume, SpoonSystem system) {
         requireNotNegative("volume", volume, "m3");
-        String before = system.prefix();
+        String system0 = system.name().toLowerCase(Locale.ROOT);
+        String teaspoon = PHRASES.say(system0 + "-teaspoon");
+        String tablespoon = PHRASES.say(system0 + "-tablespoon");
         double teaspoons = volume / system.teaspoon();
         if (teaspoons < SMALLEST_SPOON) {
-            return significant(teaspoons, 2) + " " + before + "tsp";
+            return significant(teaspoons, 2) + " " + teaspoon;
         }
         if (teaspoons < 2.875) {
-            return fraction(teaspoons, teaspoons < 1 ? 8 : 4) + " " + before + "tsp";
+            return fraction(teaspoons, teaspoons < 1 ? 8 : 4) + " " + teaspoon;
         }
         if (volume < system.cup() / 4 - system.teaspoon() / 4) {
-            return sum(volume, system.tablespoon(), 1, before + "tbsp", system.teaspoon() / 2, 2, before + "tsp");
+            return sum(volume, system.tablespoon(), 1, tablespoon, system.teaspoon() / 2, 2, teaspoon);
         }
-        return sum(volume, system.cup() / 4, 4, before + "cup", system.tablespoon(), 1, before + "tbsp");
+        return sum(volume, system.cup() / 4, 4, system0 + "-cup", system.tablespoon(), 1, tablespoon);
     }
 
     /**
@@ -185,7 +190,7 @@ public final class QuantityFormat {
     private static String exponential(BigDecimal value) {
         BigDecimal stripped = value.stripTrailingZeros();
         int power = stripped.precision() - stripped.scale() - 1;
-        return stripped.scaleByPowerOfTen(-power).toPlainString() + "e" + power;
+        return Phrases.decimal(stripped.scaleByPowerOfTen(-power).toPlainString()) + "e" + power;
     }
 
     private static void requireNotNegative(String name, double value, String unit) {
@@ -206,7 +211,9 @@ public final class QuantityFormat {
     }
 
     private static String plain(BigDecimal value) {
-        return value.signum() == 0 ? "0" : value.stripTrailingZeros().toPlainString();
+        return value.signum() == 0
+                ? "0"
+                : Phrases.decimal(value.stripTrailingZeros().toPlainString());
     }
 
     /** The nearest multiple of 1/parts as a mixed number in lowest terms. */
@@ -245,7 +252,8 @@ public final class QuantityFormat {
         List<String> terms = new ArrayList<>();
         if (large > 0) {
             double amount = (double) large / parts;
-            terms.add(fraction(amount, parts) + " " + name + (name.endsWith("cup") && amount > 1 ? "s" : ""));
+            terms.add(fraction(amount, parts) + " "
+                    + (!name.endsWith("-cup") ? name : PHRASES.say(amount > 1 ? name + "s" : name)));
         }
         if (small > 0) {
             terms.add(fraction((double) small / smallParts, smallParts) + " " + smallName);

@@ -1,5 +1,6 @@
 package io.github.saltfront.units;
 
+import io.github.saltfront.words.Phrases;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -19,6 +20,8 @@ import java.util.regex.Pattern;
  * anything not finite or above {@value #LARGEST} in SI. Temperatures below absolute zero are refused too.
  */
 public final class QuantityParser {
+    private static final Phrases PHRASES = Phrases.of(QuantityParser.class);
+
     /** Largest magnitude read [SI unit]; above it a slip of the pen is more likely than a kitchen. */
     public static final double LARGEST = 1e12;
 
@@ -62,13 +65,13 @@ public final class QuantityParser {
 
     private double checked(double value) {
         if (!(Math.abs(value) <= LARGEST)) {
-            throw refusal.size("is too large to be meant");
+            throw refusal.size(PHRASES.say("is-too-large-to-be"));
         }
         if (value < 0 && !dimension.isSigned()) {
             throw refusal.negative();
         }
         if (value < 0 && dimension == Dimension.TEMPERATURE) {
-            throw refusal.size("is below absolute zero");
+            throw refusal.size(PHRASES.say("is-below-absolute-zero"));
         }
         return value == 0 ? 0 : value; // no negative zero
     }

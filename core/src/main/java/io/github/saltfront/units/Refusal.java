@@ -1,10 +1,13 @@
 package io.github.saltfront.units;
 
+import io.github.saltfront.words.Phrases;
 import java.util.Locale;
 import java.util.Optional;
 
 /** Writes the messages about one text: what was got, what was expected, how to repair it. */
 final class Refusal {
+    private static final Phrases PHRASES = Phrases.of(Refusal.class);
+
     private static final int SHOWN = 60;
 
     private final String text;
@@ -16,20 +19,19 @@ final class Refusal {
     }
 
     QuantityException nothing() {
-        return new QuantityException("got nothing, " + expected() + ".");
+        return new QuantityException(PHRASES.say("got-nothing", expected()));
     }
 
     QuantityException tooLong() {
-        return because("is too long");
+        return because(PHRASES.say("is-too-long"));
     }
 
     QuantityException notANumber(String found) {
-        return because("does not begin with a number (found \"" + found + "\")");
+        return because(PHRASES.say("does-not-begin-with-a", found));
     }
 
     QuantityException badNumber(String found) {
-        return new QuantityException("\"" + text + "\": \"" + found + "\" is not a number, " + expected()
-                + "; use one decimal point and no thousands separators.");
+        return new QuantityException(PHRASES.say("is-not-a-number-use", text, found, expected()));
     }
 
     /** A comma before exactly three digits is a decimal comma to some and a thousands separator to others. */
@@ -37,46 +39,54 @@ final class Refusal {
         String whole = found.replace(",", "");
         String decimal = found.replace(',', '.');
         String unit = text.contains(found) ? text.substring(text.indexOf(found) + found.length()) : "";
-        return new QuantityException("\"" + text + "\" can be read as " + decimal + unit + " or as " + whole + unit
-                + "; expected a number that can be read in one way, so write the one you mean without a comma.");
+        return new QuantityException(PHRASES.say("can-be-read-as-or", text, decimal, unit, whole, unit));
     }
 
     QuantityException range() {
-        return because("is a range", "write one number");
+        return because(PHRASES.say("is-a-range"), PHRASES.say("write-one-number"));
     }
 
     QuantityException fraction(String found) {
-        return new QuantityException(
-                "\"" + text + "\": \"" + found + "\" is not a fraction a cook would write, " + expected()
-                        + "; the lower number must not be 0, and after a whole number the fraction must be below 1.");
+        return new QuantityException(PHRASES.say("is-not-a-fraction-a", text, found, expected()));
     }
 
     QuantityException missingUnit(String number) {
         String first = dimension.units().split(",| or ", 2)[0];
-        return new QuantityException("\"" + text + "\" has no unit" + (text.equals(number) ? "" : " after " + number)
-                + ", " + expected() + "; add " + dimension.units() + ", for example \"" + number + " " + first + "\""
-                + (dimension == Dimension.FRACTION ? " (a part of 1 is written in percent: 0.06 is \"6 %\")." : "."));
+        return new QuantityException(PHRASES.say(
+                "has-no-unit-add-for",
+                text,
+                (text.equals(number) ? "" : " after " + number),
+                expected(),
+                dimension.units(),
+                number,
+                first,
+                (dimension == Dimension.FRACTION ? PHRASES.say("a-part-of-1-is") : ".")));
     }
 
     QuantityException unknownUnit(String unit) {
         String shown = unit.replace('_', ' ').replace("deg", "°");
         String fix = switch (shown) {
-            case "t", "T", "Tb" -> "; write tsp or tbsp, since \"" + shown + "\" is used for both";
-            case "gr" -> "; write g for gram";
-            case "°" -> "; write °C or °F";
+            case "t", "T", "Tb" -> PHRASES.say("write-tsp-or-tbsp-since", shown);
+            case "gr" -> PHRASES.say("write-g-for-gram");
+            case "°" -> PHRASES.say("write-c-or-f");
             default -> NearestName.question(shown, UnitTable.names(dimension));
         };
         String end = fix.endsWith("?") ? "" : ".";
-        return new QuantityException("\"" + text + "\": the unit \"" + shown + "\" is not known, " + expected()
-                + (fix.isEmpty() ? "; the usual units are " + dimension.units() : fix) + end);
+        return new QuantityException(PHRASES.say(
+                "the-unit-is-not-known",
+                text,
+                shown,
+                expected(),
+                (fix.isEmpty() ? PHRASES.say("the-usual-units-are", dimension.units()) : fix),
+                end));
     }
 
     QuantityException wrongDimension(Unit unit) {
         Optional<Dimension> kind = kindOf(unit);
-        String is = kind.map(k -> "is " + k.noun()).orElse("is in units of another kind");
+        String is = kind.map(k -> "is " + k.noun()).orElse(PHRASES.say("is-in-units-of-another"));
         boolean ounces =
                 dimension == Dimension.VOLUME && text.toLowerCase(Locale.ROOT).contains("oz");
-        String fix = ounces ? "; write fl oz for fluid ounces" : "";
+        String fix = ounces ? PHRASES.say("write-fl-oz-for-fluid") : "";
         return new QuantityException("\"" + text + "\" " + is + ", " + expected() + fix + ".");
     }
 
@@ -90,11 +100,11 @@ final class Refusal {
     }
 
     QuantityException order() {
-        return because("does not go from the larger unit to the smaller one", "write each unit once");
+        return because(PHRASES.say("does-not-go-from-the"), PHRASES.say("write-each-unit-once"));
     }
 
     QuantityException negative() {
-        return because("is negative", "leave the sign out");
+        return because(PHRASES.say("is-negative"), PHRASES.say("leave-the-sign-out"));
     }
 
     QuantityException size(String words) {
@@ -102,12 +112,11 @@ final class Refusal {
     }
 
     QuantityException clock() {
-        return new QuantityException("\"" + text + "\" can be hours and minutes or minutes and seconds, " + expected()
-                + "; add h or min, for example \"1:30 h\".");
+        return new QuantityException(PHRASES.say("can-be-hours-and-minutes", text, expected()));
     }
 
     QuantityException badClock() {
-        return because("is not a time of the form 1:30 h, 4:30 min or 1:30:00", "minutes and seconds go from 00 to 59");
+        return because(PHRASES.say("is-not-a-time-of"), PHRASES.say("minutes-and-seconds-go-from"));
     }
 
     private QuantityException because(String reason) {
@@ -119,6 +128,6 @@ final class Refusal {
     }
 
     private String expected() {
-        return "expected " + dimension.noun() + " such as " + dimension.example();
+        return PHRASES.say("expected-such-as", dimension.noun(), dimension.example());
     }
 }

@@ -68,12 +68,11 @@ public enum Language {
     public static Language preferred(String ranges) {
         List<Locale> all = Arrays.stream(values()).map(Language::locale).collect(Collectors.toList());
         try {
-            Optional<Locale> best =
-                    Locale.LanguageRange.parse(ranges).stream()
-                            .filter(range -> range.getWeight() > 0)
-                            .map(range -> Locale.lookup(List.of(range), all))
-                            .flatMap(found -> Optional.ofNullable(found).stream())
-                            .findFirst();
+            Optional<Locale> best = Locale.LanguageRange.parse(ranges).stream()
+                    .filter(range -> range.getWeight() > 0)
+                    .map(range -> Locale.lookup(List.of(range), all))
+                    .flatMap(found -> Optional.ofNullable(found).stream())
+                    .findFirst();
             return best.flatMap(found -> find(found.toLanguageTag())).orElse(ENGLISH);
         } catch (IllegalArgumentException e) {
             return ENGLISH;

@@ -1,5 +1,6 @@
 package io.github.saltfront.words;
 
+import java.text.DecimalFormatSymbols;
 import java.util.Locale;
 import java.util.Map;
 import java.util.MissingResourceException;
@@ -84,6 +85,17 @@ public final class Phrases {
      */
     public static String figures(String format, Object... values) {
         return String.format(Language.spoken().locale(), format, values);
+    }
+
+    /**
+     * Writes a decimal number as the language that is spoken does.
+     *
+     * @param plain digits with at most one point, without grouping
+     * @return the same with the sign of the language
+     */
+    public static String decimal(String plain) {
+        char sign = DecimalFormatSymbols.getInstance(Language.spoken().locale()).getDecimalSeparator();
+        return plain.replace('.', sign);
     }
 
     /**

@@ -1,6 +1,7 @@
 package io.github.saltfront.app.document;
 
 import io.github.saltfront.units.NearestName;
+import io.github.saltfront.words.Phrases;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -9,6 +10,8 @@ import java.util.Map;
 
 /** Picks one of several words. */
 final class Choices {
+    private static final Phrases PHRASES = Phrases.of(Choices.class);
+
     private static final int SHOWN = 12;
 
     private Choices() {}
@@ -28,9 +31,9 @@ final class Choices {
     static String words(Map<String, ?> choices) {
         List<String> names = new ArrayList<>(choices.keySet());
         if (names.size() > SHOWN) {
-            return "one of " + names.size() + " names such as " + String.join(", ", names.subList(0, SHOWN));
+            return PHRASES.say("one-of-names-such-as", names.size(), String.join(", ", names.subList(0, SHOWN)));
         }
-        return names.size() == 1 ? names.get(0) : "one of " + String.join(", ", names);
+        return names.size() == 1 ? names.get(0) : PHRASES.say("one-of", String.join(", ", names));
     }
 
     static <T> T pick(String text, Map<String, T> choices) {
@@ -40,8 +43,11 @@ final class Choices {
             }
         }
         String question = NearestName.question(text, choices.keySet());
-        throw new IllegalArgumentException("Got \"" + Wording.clipped(text) + "\", expected " + words(choices)
-                + (question.isEmpty() ? "; choose one of them." : question));
+        throw new IllegalArgumentException(PHRASES.say(
+                "got-expected",
+                Wording.clipped(text),
+                words(choices),
+                (question.isEmpty() ? PHRASES.say("choose-one-of-them") : question)));
     }
 
     private static String plain(String name) {

@@ -1,5 +1,6 @@
 package io.github.saltfront.app.document;
 
+import io.github.saltfront.words.Phrases;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
@@ -18,6 +19,8 @@ import tools.jackson.dataformat.yaml.YAMLFactory;
 
 /** Reads a request file whole, refusing what cannot be one before it is parsed. */
 public final class DocumentReader {
+    private static final Phrases PHRASES = Phrases.of(DocumentReader.class);
+
     /** Largest file [byte]; requests take about a thousand. */
     public static final int LARGEST = 1_000_000;
 
@@ -53,32 +56,28 @@ public final class DocumentReader {
 
     private Document readFile(Path file) {
         if (!Files.exists(file)) {
-            throw problems.stop(
-                    0, "There is no such file; expected a request in YAML or JSON; check the name and the folder.");
+            throw problems.stop(0, PHRASES.say("there-is-no-such-file"));
         }
         if (Files.isDirectory(file)) {
-            throw problems.stop(0, "This is a folder, expected a file in YAML or JSON; name a file in it.");
+            throw problems.stop(0, PHRASES.say("this-is-a-folder-expected"));
         }
         DocumentFormat format = DocumentFormat.of(String.valueOf(file.getFileName()))
-                .orElseThrow(() -> problems.stop(
-                        0, "The end of the file name is not known, expected .yaml, .yml or .json; rename the file."));
+                .orElseThrow(() -> problems.stop(0, PHRASES.say("the-end-of-the-file")));
         try (InputStream stream = Files.newInputStream(file)) {
             return parse(stream.readNBytes(LARGEST + 1), format);
         } catch (IOException e) {
             throw problems.stop(
-                    0, "The file cannot be read (" + e.getClass().getSimpleName() + "); check its permissions.");
+                    0, PHRASES.say("the-file-cannot-be-read", e.getClass().getSimpleName()));
         }
     }
 
     private Document parse(byte[] content, DocumentFormat format) {
         if (content.length > LARGEST) {
-            throw problems.stop(
-                    0,
-                    "The file is larger than 1 MB, expected a request of a few kB; check that it is the right file.");
+            throw problems.stop(0, PHRASES.say("the-file-is-larger-than"));
         }
         String text = decode(content);
         if (text.isBlank()) {
-            throw problems.stop(0, "The file is empty, expected lines such as \"cut: chicken-breast-skinless\".");
+            throw problems.stop(0, PHRASES.say("the-file-is-empty-expected"));
         }
         TokenStreamFactory factory = format == DocumentFormat.JSON ? new JsonFactory() : new YAMLFactory();
         try (JsonParser parser = factory.createParser(ObjectReadContext.empty(), text)) {
@@ -99,11 +98,7 @@ public final class DocumentReader {
             for (int i = 0; i < bytes.position(); i++) {
                 at += content[i] == '\n' ? 1 : 0;
             }
-            throw problems.stop(
-                    at,
-                    String.format(
-                            "The byte 0x%02x on this line is not UTF-8, expected text in UTF-8; save the file in that encoding.",
-                            content[bytes.position()]));
+            throw problems.stop(at, String.format(PHRASES.say("the-byte-0x-02x-on"), content[bytes.position()]));
         }
         String text = chars.flip().toString();
         return text.startsWith("\ufeff") ? text.substring(1) : text;
@@ -116,12 +111,7 @@ public final class DocumentReader {
             line += b == '\n' ? 1 : 0;
             boolean allowed = b == '\n' || b == '\r' || b == '\t';
             if (b >= 0 && b < ' ' && !allowed) {
-                throw problems.stop(
-                        line,
-                        String.format(
-                                "The line holds the control character 0x%02x, expected text in UTF-8;"
-                                        + " save the file as plain text in UTF-8.",
-                                b));
+                throw problems.stop(line, String.format(PHRASES.say("the-line-holds-the-control"), b));
             }
         }
     }

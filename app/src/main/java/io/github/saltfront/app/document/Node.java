@@ -3,6 +3,7 @@ package io.github.saltfront.app.document;
 import io.github.saltfront.units.Dimension;
 import io.github.saltfront.units.NearestName;
 import io.github.saltfront.units.QuantityParser;
+import io.github.saltfront.words.Phrases;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -22,6 +23,8 @@ import java.util.function.Function;
  * A key is known once it was asked for by any method.
  */
 public final class Node {
+    private static final Phrases PHRASES = Phrases.of(Node.class);
+
     private static final int TEXT_LONGEST = 2000;
 
     private final ProblemLog problems;
@@ -101,9 +104,9 @@ public final class Node {
             }
         }
         if (found.size() > 1) {
-            problem(found.get(1), "Got " + Wording.joined(found, "and") + ", expected one of them; remove the others.");
+            problem(found.get(1), PHRASES.say("got-expected-one-of-them", Wording.joined(found, "and")));
         } else if (found.isEmpty()) {
-            missing(keys[0], "one of " + Wording.joined(List.of(keys), "or"));
+            missing(keys[0], PHRASES.say("one-of", Wording.joined(List.of(keys), "or")));
         }
         return found.size() == 1 ? Optional.of(found.get(0)) : Optional.empty();
     }
@@ -115,7 +118,7 @@ public final class Node {
      * @return the text without spaces around it; empty after a problem
      */
     public String text(String key) {
-        return required(key, "a text", this::findText).orElse("");
+        return required(key, PHRASES.say("a-text"), this::findText).orElse("");
     }
 
     /**
@@ -125,13 +128,10 @@ public final class Node {
      * @return the text without spaces around it
      */
     public Optional<String> findText(String key) {
-        return scalar(key, "a text").filter(text -> {
+        return scalar(key, PHRASES.say("a-text")).filter(text -> {
             boolean fits = text.length() <= TEXT_LONGEST;
             if (!fits) {
-                problem(
-                        key,
-                        "The text has " + text.length() + " characters, expected at most " + TEXT_LONGEST
-                                + "; shorten it.");
+                problem(key, PHRASES.say("the-text-has-characters-expected", text.length(), TEXT_LONGEST));
             }
             return fits;
         });
@@ -279,7 +279,7 @@ public final class Node {
      * @return true for on, yes or true, false for off, no or false and after a problem
      */
     public boolean flag(String key) {
-        return parsed(key, FlagText.WORDS, FlagText::parse, false);
+        return parsed(key, FlagText.words(), FlagText::parse, false);
     }
 
     /**
@@ -289,7 +289,7 @@ public final class Node {
      * @return true for on, yes or true, false for off, no or false
      */
     public Optional<Boolean> findFlag(String key) {
-        return findParsed(key, FlagText.WORDS, FlagText::parse);
+        return findParsed(key, FlagText.words(), FlagText::parse);
     }
 
     /**
@@ -362,7 +362,7 @@ public final class Node {
      * @return the group; after a problem one that answers with placeholders and reports nothing
      */
     public Node child(String key) {
-        Optional<Node> child = required(key, "a group of keys", this::findChild);
+        Optional<Node> child = required(key, PHRASES.say("a-group-of-keys"), this::findChild);
         return child.orElse(new Node(problems, RawReader.join(path, key), line, Optional.empty()));
     }
 
@@ -383,9 +383,9 @@ public final class Node {
      * @return the entries that are groups, in order; empty after a problem
      */
     public List<Node> list(String key) {
-        Optional<List<Node>> found = required(key, "a list", this::findEntries);
+        Optional<List<Node>> found = required(key, PHRASES.say("a-list"), this::findEntries);
         if (found.isPresent() && found.get().isEmpty() && entriesOf(key).isEmpty()) {
-            problem(key, "The list is empty, expected at least one entry; begin each entry with \"- \".");
+            problem(key, PHRASES.say("the-list-is-empty-expected"));
         }
         return found.orElse(List.of());
     }
@@ -414,7 +414,8 @@ public final class Node {
                 texts.add(scalar.text().strip());
             } else {
                 String place = RawReader.join(path, key) + "[" + i + "]";
-                problems.add(place, found.get(i).line(), "Got " + Wording.shown(found.get(i)) + ", expected a text.");
+                problems.add(
+                        place, found.get(i).line(), PHRASES.say("got-expected-a-text", Wording.shown(found.get(i))));
             }
         }
         return Collections.unmodifiableList(texts);
@@ -435,10 +436,7 @@ public final class Node {
         if (raw.isPresent() && raw.get() instanceof Raw.Sequence sequence) {
             return sequence.entries();
         }
-        raw.ifPresent(other -> problem(
-                key,
-                "Got " + Wording.shown(other)
-                        + ", expected a list; begin each entry with \"- \" on a line of its own."));
+        raw.ifPresent(other -> problem(key, PHRASES.say("got-expected-a-list-begin", Wording.shown(other))));
         return List.of();
     }
 
@@ -446,11 +444,7 @@ public final class Node {
         if (raw instanceof Raw.Mapping mapping) {
             return Optional.of(children.computeIfAbsent(place, p -> of(problems, p, mapping)));
         }
-        problems.add(
-                place,
-                raw.line(),
-                "Got " + Wording.shown(raw)
-                        + ", expected a group of keys; write each as \"key: value\" on an indented line.");
+        problems.add(place, raw.line(), PHRASES.say("got-expected-a-group-of", Wording.shown(raw)));
         return Optional.empty();
     }
 
@@ -459,9 +453,7 @@ public final class Node {
         if (raw.isPresent() && raw.get() instanceof Raw.Scalar scalar && !scalar.isEmpty()) {
             return Optional.of(scalar.text().strip());
         }
-        raw.ifPresent(other -> problem(
-                key,
-                "Got " + Wording.shown(other) + ", expected " + expected + "; give a value or leave the key out."));
+        raw.ifPresent(other -> problem(key, PHRASES.say("got-expected-give-a-value", Wording.shown(other), expected)));
         return Optional.empty();
     }
 
@@ -478,10 +470,8 @@ public final class Node {
         if (entries.isEmpty() || kindUnknown || missing.containsKey(key)) {
             return;
         }
-        Problem problem = new Problem(
-                RawReader.join(path, key),
-                line,
-                "The key is missing, expected " + expected + "; add \"" + key + ": ...\".");
+        Problem problem =
+                new Problem(RawReader.join(path, key), line, PHRASES.say("the-key-is-missing-expected", expected, key));
         missing.put(key, problem);
         problems.add(problem.field(), problem.line(), problem.message());
     }
@@ -507,25 +497,28 @@ public final class Node {
         near.stream().map(missing::get).filter(java.util.Objects::nonNull).forEach(problems::remove);
         String fix;
         if (!key.isEmpty() && Character.isDigit(key.charAt(0))) {
-            fix = "; inside { } a comma begins a new entry, so put a value with a comma in quotes.";
+            fix = PHRASES.say("inside-a-comma-begins-a");
         } else if (near.isEmpty()) {
-            fix = "; remove it.";
+            fix = PHRASES.say("remove-it");
         } else {
-            fix = "; did you mean \"" + near.get(0) + "\"?";
+            fix = PHRASES.say("did-you-mean", near.get(0));
         }
         problems.add(
                 RawReader.join(path, key),
                 value.line(),
-                "The key is not known"
-                        + (asked.isEmpty() ? "" : ", expected one of " + Wording.joined(List.copyOf(asked), "or"))
-                        + fix);
+                PHRASES.say(
+                        "the-key-is-not-known",
+                        (asked.isEmpty()
+                                ? ""
+                                : PHRASES.say("expected-one-of", Wording.joined(List.copyOf(asked), "or"))),
+                        fix));
     }
 
     private static Double inRange(String text, Dimension dimension, String low, String high) {
         double value = QuantityParser.parse(text, dimension);
         if (!(QuantityParser.parse(low, dimension) <= value && value <= QuantityParser.parse(high, dimension))) {
-            throw new IllegalArgumentException("Got " + Wording.clipped(text) + ", expected " + dimension.noun()
-                    + " from " + low + " to " + high + "; check the number and its unit.");
+            throw new IllegalArgumentException(
+                    PHRASES.say("got-expected-from-to-check", Wording.clipped(text), dimension.noun(), low, high));
         }
         return value;
     }

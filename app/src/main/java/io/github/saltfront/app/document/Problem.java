@@ -1,5 +1,7 @@
 package io.github.saltfront.app.document;
 
+import io.github.saltfront.words.Phrases;
+
 /**
  * One thing that is wrong with a file.
  *
@@ -8,6 +10,8 @@ package io.github.saltfront.app.document;
  * @param message what was got and expected and how to repair it, in whole sentences; control characters are made visible
  */
 public record Problem(String field, int line, String message) {
+    private static final Phrases PHRASES = Phrases.of(Problem.class);
+
     /** Makes control characters visible, so that a file cannot steer the terminal that shows the message. */
     public Problem {
         field = visible(field);
@@ -23,7 +27,7 @@ public record Problem(String field, int line, String message) {
     public String at(String file) {
         StringBuilder text = new StringBuilder(visible(file));
         if (line > 0) {
-            text.append(", line ").append(line);
+            text.append(PHRASES.say("line")).append(line);
         }
         if (!field.isEmpty()) {
             text.append(", ").append(field);

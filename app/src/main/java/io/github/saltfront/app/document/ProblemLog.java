@@ -1,11 +1,14 @@
 package io.github.saltfront.app.document;
 
+import io.github.saltfront.words.Phrases;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
 /** Collects what is wrong with one file. Not safe for several threads. */
 final class ProblemLog {
+    private static final Phrases PHRASES = Phrases.of(ProblemLog.class);
+
     /** Nobody reads more at once; a hostile file must not make a million. */
     static final int MOST = 100;
 
@@ -28,7 +31,7 @@ final class ProblemLog {
         if (problems.size() < MOST) {
             problems.add(problem);
         } else if (problems.size() == MOST) {
-            problems.add(new Problem("", 0, "There are more problems; only the first " + MOST + " are shown."));
+            problems.add(new Problem("", 0, PHRASES.say("there-are-more-problems-only", MOST)));
         }
     }
 

@@ -1,5 +1,6 @@
 package io.github.saltfront.app.document;
 
+import io.github.saltfront.words.Phrases;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -13,6 +14,8 @@ import tools.jackson.core.JsonToken;
  * check: anchors and aliases (a short file can grow without bound), tags, a second document, very deep nesting.
  */
 final class RawReader {
+    private static final Phrases PHRASES = Phrases.of(RawReader.class);
+
     /** Requests nest about five deep. */
     static final int DEEPEST = 20;
 
@@ -29,33 +32,26 @@ final class RawReader {
     Raw.Mapping read() {
         JsonToken first = parser.nextToken();
         if (first == null) {
-            throw problems.stop(
-                    0, "The file holds no entries, expected lines such as \"cut: chicken-breast-skinless\".");
+            throw problems.stop(0, PHRASES.say("the-file-holds-no-entries"));
         }
         Raw top = value(first, "", 0);
         int line = parser.currentTokenLocation().getLineNr();
         if (parser.nextToken() != null) {
             throw problems.stop(
-                    Math.max(line, parser.currentTokenLocation().getLineNr()),
-                    "The file holds a second document, expected one; put each request into a file of its own.");
+                    Math.max(line, parser.currentTokenLocation().getLineNr()), PHRASES.say("the-file-holds-a-second"));
         }
         if (top instanceof Raw.Mapping mapping) {
             return mapping;
         }
-        String got = top instanceof Raw.Sequence ? "a list" : "a single text";
-        throw problems.stop(
-                top.line(),
-                "The file holds " + got
-                        + " at its top level, expected keys with values such as \"cut: chicken-breast-skinless\".");
+        String got = top instanceof Raw.Sequence ? PHRASES.say("a-list") : PHRASES.say("a-single-text");
+        throw problems.stop(top.line(), PHRASES.say("the-file-holds-at-its", got));
     }
 
     private Raw value(JsonToken token, String path, int depth) {
         int line = parser.currentTokenLocation().getLineNr();
         refuseReferences(line, path);
         if (depth > DEEPEST) {
-            throw problems.stop(
-                    line,
-                    "The entries are nested more than " + DEEPEST + " deep; expected a few levels; remove brackets.");
+            throw problems.stop(line, PHRASES.say("the-entries-are-nested-more", DEEPEST));
         }
         return switch (token) {
             case START_OBJECT -> mapping(line, path, depth);
@@ -70,9 +66,8 @@ final class RawReader {
         boolean tag = parser.canReadTypeId() && parser.getTypeId() != null;
         boolean alias = parser instanceof tools.jackson.dataformat.yaml.YAMLParser yaml && yaml.isCurrentAlias();
         if (anchor || alias || tag) {
-            String got = tag ? "a tag (\"!\")" : "an anchor or alias (\"&\" or \"*\")";
-            throw problems.stop(new Problem(
-                    path, line, "Found " + got + ", expected a plain value; write the value out or put it in quotes."));
+            String got = tag ? PHRASES.say("a-tag") : PHRASES.say("an-anchor-or-alias-or");
+            throw problems.stop(new Problem(path, line, PHRASES.say("found-expected-a-plain-value", got)));
         }
     }
 
@@ -93,11 +88,7 @@ final class RawReader {
             Raw value = value(next(), keyPath, depth + 1);
             Raw first = entries.putIfAbsent(key, value);
             if (first != null) {
-                problems.add(
-                        keyPath,
-                        keyLine,
-                        "The key stands twice, first on line " + first.line()
-                                + "; expected it once; remove one of them.");
+                problems.add(keyPath, keyLine, PHRASES.say("the-key-stands-twice-first", first.line()));
             }
         }
         return new Raw.Mapping(Collections.unmodifiableMap(entries), line);
@@ -107,7 +98,7 @@ final class RawReader {
     private JsonToken next() {
         JsonToken token = parser.nextToken();
         if (token == null) {
-            throw problems.stop(0, "The file ends too early, expected a closing bracket; add it.");
+            throw problems.stop(0, PHRASES.say("the-file-ends-too-early"));
         }
         return token;
     }

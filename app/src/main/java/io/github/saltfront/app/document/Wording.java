@@ -1,23 +1,26 @@
 package io.github.saltfront.app.document;
 
 import io.github.saltfront.units.Dimension;
+import io.github.saltfront.words.Phrases;
 import java.util.List;
 
 /** Parts of messages. */
 final class Wording {
+    private static final Phrases PHRASES = Phrases.of(Wording.class);
+
     private static final int SHOWN = 60;
 
     private Wording() {}
 
     static String words(Dimension dimension) {
-        return dimension.noun() + " such as " + dimension.example();
+        return PHRASES.say("such-as", dimension.noun(), dimension.example());
     }
 
     static String shown(Raw raw) {
         if (raw instanceof Raw.Scalar scalar) {
             return scalar.isEmpty() ? "nothing" : "\"" + clipped(scalar.text()) + "\"";
         }
-        return raw instanceof Raw.Mapping ? "a group of keys" : "a list";
+        return raw instanceof Raw.Mapping ? PHRASES.say("a-group-of-keys") : PHRASES.say("a-list");
     }
 
     static String clipped(String text) {

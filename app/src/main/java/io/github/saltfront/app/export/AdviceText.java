@@ -2,11 +2,14 @@ package io.github.saltfront.app.export;
 
 import io.github.saltfront.plan.PlanSearch;
 import io.github.saltfront.plan.Slack;
+import io.github.saltfront.words.Phrases;
 import java.util.List;
 import java.util.Locale;
 
 /** What else could be done, what matters most and what to do when the evening slips, as plain text. */
 public final class AdviceText {
+    private static final Phrases PHRASES = Phrases.of(AdviceText.class);
+
     private AdviceText() {}
 
     /**
@@ -17,22 +20,22 @@ public final class AdviceText {
      */
     public static String of(PlanSearch.Found found) {
         StringBuilder text = new StringBuilder();
-        section(text, "IF IT DOES NOT GO TO PLAN", Slack.of(found.plan()).words(found.plan()));
-        section(text, "WHAT MATTERS MOST", WayWords.sensitivities(found.plan()));
+        section(text, PHRASES.say("if-it-does-not-go"), Slack.of(found.plan()).words(found.plan()));
+        section(text, PHRASES.say("what-matters-most"), WayWords.sensitivities(found.plan()));
         section(
                 text,
-                "WHAT WOULD CHANGE IT",
+                PHRASES.say("what-would-change-it"),
                 found.levers().stream()
                         .map(lever -> lever.change() + ": " + lever.effect() + ".")
                         .toList());
         if (found.tried() == 0) {
-            text.append("\nOTHER WAYS\n");
-            text.append(TextLayout.wrapped("Not looked for; add --ways for what other ways win and lose.", 2));
+            text.append("\n" + PHRASES.say("other-ways") + "\n");
+            text.append(TextLayout.wrapped(PHRASES.say("not-looked-for-add-ways"), 2));
             return text.toString();
         }
-        text.append("\nOTHER WAYS\n");
+        text.append("\n" + PHRASES.say("other-ways") + "\n");
         if (found.alternatives().isEmpty()) {
-            text.append(TextLayout.wrapped("None of them wins anything that counts over this plan.", 2));
+            text.append(TextLayout.wrapped(PHRASES.say("none-of-them-wins-anything"), 2));
         }
         for (PlanSearch.Alternative alternative : found.alternatives()) {
             String title = WayWords.title(alternative.way(), found.plan());

@@ -4,6 +4,7 @@ import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.util.XRLog;
 import io.github.saltfront.plan.Fronts;
 import io.github.saltfront.plan.PlanSearch;
+import io.github.saltfront.words.Phrases;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -14,6 +15,8 @@ import java.util.logging.Logger;
 
 /** The kitchen card as PDF. Its pictures go in as pixels, fine enough for print; the library is loaded when it is asked for. */
 public final class CardPdf {
+    private static final Phrases PHRASES = Phrases.of(CardPdf.class);
+
     private static final int CODE_WIDTH = 420;
 
     /** Held, since a logger that nobody holds forgets its level. */
@@ -32,7 +35,7 @@ public final class CardPdf {
     public static byte[] of(PlanSearch.Found found, Fronts fronts, Optional<String> link) {
         String picture = image(FrontsSvg.of(fronts), 2 * FrontsSvg.WIDTH, FrontsSvg.describe(fronts));
         Optional<String> code =
-                link.map(address -> image(QrPicture.svg(address), CODE_WIDTH, "Code to scan: " + address));
+                link.map(address -> image(QrPicture.svg(address), CODE_WIDTH, PHRASES.say("code-to-scan", address)));
         String page = KitchenCard.page(found, picture, code, link);
         return ofPage(page);
     }

@@ -10,6 +10,7 @@ import io.github.saltfront.data.Reference;
 import io.github.saltfront.quality.Band;
 import io.github.saltfront.quality.Provenance;
 import io.github.saltfront.units.Temperature;
+import io.github.saltfront.words.Phrases;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,6 +22,8 @@ import org.jspecify.annotations.Nullable;
 
 /** The catalog under the names of the file contract. */
 public final class CatalogJson {
+    private static final Phrases PHRASES = Phrases.of(CatalogJson.class);
+
     private CatalogJson() {}
 
     /**
@@ -154,9 +157,8 @@ public final class CatalogJson {
         put(json, cut.provenance());
         json.put(
                 "summary",
-                String.format(
-                        Locale.ROOT,
-                        "%s; about %.0f g, %.0f mm; water %.0f %%, fat %.0f %%. [%s]",
+                PHRASES.say(
+                        "summary.cut",
                         cut.name(),
                         cut.size().mass().typical() * 1000,
                         cut.size().thickness() * 1000,
@@ -175,9 +177,8 @@ public final class CatalogJson {
         put(json, salt.provenance());
         json.put(
                 "summary",
-                String.format(
-                        Locale.ROOT,
-                        "%s; %.1f g a US teaspoon (%.1f to %.1f). [%s]",
+                PHRASES.say(
+                        "summary.salt",
                         salt.name(),
                         teaspoon.typical() * 1000,
                         teaspoon.low() * 1000,
@@ -201,9 +202,8 @@ public final class CatalogJson {
         put(json, liquid.provenance());
         json.put(
                 "summary",
-                String.format(
-                        Locale.ROOT,
-                        "%s; water %.0f %%, salt %.2f %%, sugar %.1f %%. [%s]",
+                PHRASES.say(
+                        "summary.liquid",
                         liquid.name(),
                         liquid.parts().water() * 100,
                         liquid.parts().salt() * 100,
@@ -221,9 +221,8 @@ public final class CatalogJson {
         put(json, appliance.provenance());
         json.put(
                 "summary",
-                String.format(
-                        Locale.ROOT,
-                        "%s; %.0f to %.0f °C, convection or contact %.0f W/(m2.K) (%.0f to %.0f). [%s]",
+                PHRASES.say(
+                        "summary.appliance",
                         appliance.name(),
                         Temperature.toCelsius(appliance.temperature().low()),
                         Temperature.toCelsius(appliance.temperature().high()),

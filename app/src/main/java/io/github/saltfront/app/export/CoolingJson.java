@@ -66,7 +66,7 @@ public final class CoolingJson {
         json.put("predicted_to_keep_limits", advice.asked().keepsLimits());
         json.put("headline", CoolingText.headline(advice));
         json.put("proof", "prediction");
-        json.put("note", CoolingText.PROOF);
+        json.put("note", CoolingText.proof());
         return json;
     }
 

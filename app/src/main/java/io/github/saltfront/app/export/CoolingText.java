@@ -7,14 +7,18 @@ import io.github.saltfront.safety.LimitCheck;
 import io.github.saltfront.units.KitchenUnits;
 import io.github.saltfront.units.QuantityFormat;
 import io.github.saltfront.units.Temperature;
+import io.github.saltfront.words.Phrases;
 import java.util.Locale;
 import java.util.OptionalDouble;
 
 /** Advice on cooling as plain text, narrow enough for a phone. */
 public final class CoolingText {
+    private static final Phrases PHRASES = Phrases.of(CoolingText.class);
+
     /** What must stand beside every forecast of cooling. */
-    static final String PROOF = "A prediction is not proof: measure the middle at 2 h and at 6 h. If a limit is missed,"
-            + " discard; do not taste. Local code comes first.";
+    static String proof() {
+        return PHRASES.say("proof");
+    }
 
     private static final double MOST_DECADES = 3;
 
@@ -38,36 +42,36 @@ public final class CoolingText {
     /** Returns the verdict in one sentence. */
     static String headline(CoolingAdvice advice) {
         return advice.asked().keepsLimits()
-                ? "Predicted to keep both official limits of cooling."
-                : "Predicted to break an official limit of cooling.";
+                ? PHRASES.say("predicted-to-keep-both-official")
+                : PHRASES.say("predicted-to-break-an-official");
     }
 
     private String write() {
         CoolingForecast asked = advice.asked();
         HotFood food = asked.food();
-        line(String.format(
-                Locale.ROOT,
-                "%s, %s, %s thick where heat leaves, from %.0f °C",
+        line(PHRASES.say(
+                "thick-where-heat-leaves-from",
                 food.name(),
                 QuantityFormat.mass(food.mass(), KitchenUnits.METRIC),
                 QuantityFormat.length(food.thickness(), KitchenUnits.METRIC),
                 Temperature.toCelsius(food.start())));
-        line(String.format(
-                Locale.ROOT,
-                "in: %s at %.1f °C, covered",
+        line(PHRASES.say(
+                "in-at-c-covered",
                 asked.medium().name(),
                 Temperature.toCelsius(asked.medium().temperature())));
         text.append('\n');
         line(headline(advice));
         limit("57 to 21 °C", asked.timeToFirst(), asked.firstStep());
         limit("57 to 5 °C", asked.timeToTotal(), asked.total());
-        row("counted", "from 57 °C (135 °F) outside to the middle, at the cautious end");
+        row(PHRASES.say("counted"), PHRASES.say("from-57-c-135-f"));
         row(
-                "likely",
-                "to 21 °C in " + time(advice.typical().timeToFirst()) + ", to 5 °C in "
-                        + time(advice.typical().timeToTotal()) + "; this decides nothing");
-        row("growth", "Clostridium perfringens " + growth(asked.growth()) + " (no lag); this decides nothing");
-        line(PROOF);
+                PHRASES.say("likely"),
+                PHRASES.say(
+                        "to-21-c-in-to",
+                        time(advice.typical().timeToFirst()),
+                        time(advice.typical().timeToTotal())));
+        row(PHRASES.say("growth"), PHRASES.say("clostridium-perfringens-no-lag-this", growth(asked.growth())));
+        line(proof());
         changes();
         keeping();
         return text.toString();
@@ -76,21 +80,24 @@ public final class CoolingText {
     private void limit(String name, OptionalDouble taken, LimitCheck check) {
         row(
                 name,
-                time(taken) + ", at most " + QuantityFormat.time(check.limit()) + ": "
-                        + (check.outcome() == LimitCheck.Outcome.PASS ? "kept" : "BROKEN"));
+                PHRASES.say(
+                        "at-most",
+                        time(taken),
+                        QuantityFormat.time(check.limit()),
+                        (check.outcome() == LimitCheck.Outcome.PASS ? PHRASES.say("kept") : PHRASES.say("broken"))));
     }
 
     /** A model without lag is an upper bound; beyond a few decades its figure is arithmetic. */
     static String growth(double decades) {
         return decades > MOST_DECADES
-                ? "could grow by more than 3 decades"
-                : String.format(Locale.ROOT, "could grow by at most %.1f decades", decades);
+                ? PHRASES.say("could-grow-by-more-than")
+                : PHRASES.say("could-grow-by-at-most", decades);
     }
 
     static String time(OptionalDouble seconds) {
         return seconds.isPresent()
                 ? LethalityText.duration(seconds.getAsDouble())
-                : "more than " + QuantityFormat.time(CoolingForecast.LONGEST);
+                : PHRASES.say("more-than", QuantityFormat.time(CoolingForecast.LONGEST));
     }
 
     private void changes() {
@@ -98,24 +105,26 @@ public final class CoolingText {
             return;
         }
         text.append('\n');
-        line("WHAT WOULD HELP, the least work first");
+        line(PHRASES.say("what-would-help-the-least"));
         for (CoolingAdvice.Change change : advice.changes()) {
             CoolingForecast forecast = change.forecast();
             bullet(
-                    forecast.keepsLimits() ? "yes" : "no",
-                    change.words() + ": " + time(forecast.timeToFirst()) + " and " + time(forecast.timeToTotal()));
+                    forecast.keepsLimits() ? PHRASES.say("yes") : PHRASES.say("no"),
+                    PHRASES.say("and", change.words(), time(forecast.timeToFirst()), time(forecast.timeToTotal())));
         }
         line(advice.smallestChange()
-                .map(change -> "Smallest change that keeps both limits: " + change.words() + ".")
-                .orElse("None of these keeps both limits. Make less, or cool it in a plant that is built for it."));
+                .map(change -> PHRASES.say("smallest-change-that-keeps-both", change.words()))
+                .orElse(PHRASES.say("none-of-these-keeps-both")));
     }
 
     private void keeping() {
         text.append('\n');
-        line("KEEPING");
-        row("ice", String.format(Locale.ROOT, "an ice bath melts %.1f kg at least; have twice as much", advice.ice()));
-        row("keeps", advice.storage().describe());
-        row("reheat", "to " + advice.reheating().describe() + ", the official minimum for leftovers");
+        line(PHRASES.say("keeping"));
+        row(PHRASES.say("ice"), PHRASES.say("an-ice-bath-melts-kg", advice.ice()));
+        row(PHRASES.say("keeps"), advice.storage().describe());
+        row(
+                PHRASES.say("reheat"),
+                PHRASES.say("to-the-official-minimum-for", advice.reheating().describe()));
     }
 
     private void bullet(String mark, String words) {

@@ -1,10 +1,14 @@
 package io.github.saltfront.app.export;
 
+import io.github.saltfront.words.Language;
+import io.github.saltfront.words.Phrases;
 import java.util.Base64;
 import java.util.List;
 
 /** The frame of an explanation: one file, three depths, questions whose answers are folded away. */
 final class ExplainPage {
+    private static final Phrases PHRASES = Phrases.of(ExplainPage.class);
+
     private static final String STYLE = """
             :root{color-scheme:light dark;--ground:#fff;--ink:#14252a;--soft:#47595e;--line:#c3cfcf;--tint:#eef4f5;--accent:#17657f}
             @media(prefers-color-scheme:dark){:root{--ground:#101c1f;--ink:#e9efed;--soft:#a9babc;--line:#2d4248;--tint:#17292e;--accent:#83c8dc}}
@@ -24,7 +28,7 @@ final class ExplainPage {
     private final StringBuilder out = new StringBuilder();
 
     ExplainPage(String title) {
-        out.append("<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"/>")
+        out.append("<!DOCTYPE html>\n<html lang=\"" + Language.spoken().tag() + "\"><head><meta charset=\"utf-8\"/>")
                 .append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/><title>")
                 .append(LethalityPage.escape(title))
                 .append("</title><style>\n")
@@ -35,7 +39,7 @@ final class ExplainPage {
     }
 
     void contents(List<String> sections) {
-        out.append("<nav aria-label=\"Contents\"><ol>");
+        out.append("<nav aria-label=\"" + PHRASES.say("contents") + "\"><ol>");
         for (int i = 0; i < sections.size(); i++) {
             out.append("<li><a href=\"#s")
                     .append(i + 1)
@@ -76,7 +80,7 @@ final class ExplainPage {
 
     /** Folded, so that nothing moves before somebody wants it to. */
     void film(byte[] gif, String caption) {
-        out.append("<details><summary>Play the film, without sound</summary><figure><img loading=\"lazy\" width=\"")
+        out.append("<details><summary>" + PHRASES.say("play") + "</summary><figure><img loading=\"lazy\" width=\"")
                 .append(FrontsGif.WIDTH)
                 .append("\" height=\"")
                 .append(FrontsGif.HEIGHT)
@@ -108,7 +112,7 @@ final class ExplainPage {
                 .append(number)
                 .append(".</b> ")
                 .append(LethalityPage.escape(question))
-                .append("</p><details><summary>Answer</summary><p>")
+                .append("</p><details><summary>" + PHRASES.say("answer") + "</summary><p>")
                 .append(LethalityPage.escape(answer))
                 .append("</p></details>\n");
     }

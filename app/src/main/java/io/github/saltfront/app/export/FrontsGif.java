@@ -2,6 +2,7 @@ package io.github.saltfront.app.export;
 
 import io.github.saltfront.plan.Fronts;
 import io.github.saltfront.units.Temperature;
+import io.github.saltfront.words.Phrases;
 import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
@@ -12,7 +13,6 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.Locale;
-import java.util.Map;
 import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageTypeSpecifier;
@@ -49,11 +49,7 @@ public final class FrontsGif {
     private static final Color PAPER = new Color(0xfbfaf6);
     private static final Color INK = new Color(0x14252a);
 
-    private static final Map<String, String> STAGES = Map.of(
-            "soak", "in the brine",
-            "dry-salt", "salted, in the refrigerator",
-            "heat", "in the heat",
-            "rest", "resting");
+    private static final Phrases PHRASES = Phrases.of(FrontsGif.class);
 
     private final Fronts fronts;
     private final double highestSalt;
@@ -245,14 +241,11 @@ public final class FrontsGif {
                 .map(Fronts.Span::kind)
                 .findFirst()
                 .orElse("rest");
-        g.drawString(clockText(time) + "  " + STAGES.getOrDefault(stage, stage), LEFT, 34);
+        g.drawString(clockText(time) + "  " + PHRASES.find("stage." + stage).orElse(stage), LEFT, 34);
         g.setFont(new Font(Font.SANS_SERIF, Font.PLAIN, 15));
         int middle = fronts.isTwoFaced() ? salts.length / 2 : salts.length - 1;
-        g.drawString("salt: face " + percent(salts[0]) + ", middle " + percent(salts[middle]), LEFT, 66);
-        g.drawString(
-                "heat: face " + celsius(temperatures[0]) + ", middle " + celsius(temperatures[middle]),
-                MIDDLE + 12,
-                66);
+        g.drawString(PHRASES.say("salt", percent(salts[0]), percent(salts[middle])), LEFT, 66);
+        g.drawString(PHRASES.say("heat", celsius(temperatures[0]), celsius(temperatures[middle])), MIDDLE + 12, 66);
     }
 
     private static String percent(double share) {
@@ -274,6 +267,6 @@ public final class FrontsGif {
         g.drawRect(LEFT, 334, WIDTH - 2 * LEFT, 10);
         g.fillRect(LEFT, 334, (int) Math.round((WIDTH - 2 * LEFT) * time / end), 11);
         g.setFont(new Font(Font.SANS_SERIF, Font.PLAIN, 13));
-        g.drawString("A cut through the piece, from face to face: the darker, the saltier and the hotter.", LEFT, 372);
+        g.drawString(PHRASES.say("cut"), LEFT, 372);
     }
 }

@@ -4,6 +4,7 @@ import io.github.saltfront.plan.Fronts;
 import io.github.saltfront.units.KitchenUnits;
 import io.github.saltfront.units.QuantityFormat;
 import io.github.saltfront.units.Temperature;
+import io.github.saltfront.words.Phrases;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Arrays;
@@ -18,6 +19,8 @@ import java.util.function.IntToDoubleFunction;
  * itself: light background, no script, no request to any host.
  */
 public final class FrontsSvg {
+    private static final Phrases PHRASES = Phrases.of(FrontsSvg.class);
+
     /** Width of the picture [px]. */
     public static final int WIDTH = 960;
 
@@ -105,10 +108,10 @@ public final class FrontsSvg {
         double[] isotherms =
                 Arrays.stream(ISOTHERMS_C).map(Temperature::fromCelsius).toArray();
         lines(fronts::temperatures, HEAT_TOP, isotherms, 1, -Temperature.ZERO_CELSIUS, " °C", hottest);
-        depthAxis(SALT_TOP, "SALT");
-        depthAxis(HEAT_TOP, "HEAT");
-        key(SALT_TOP, ColorScale.SALT, "0 %", percent(saltTop) + " or more");
-        key(HEAT_TOP, ColorScale.HEAT, "0 °C", "100 °C or more");
+        depthAxis(SALT_TOP, PHRASES.say("salt"));
+        depthAxis(HEAT_TOP, PHRASES.say("heat"));
+        key(SALT_TOP, ColorScale.SALT, "0 %", PHRASES.say("or-more", percent(saltTop)));
+        key(HEAT_TOP, ColorScale.HEAT, "0 °C", PHRASES.say("100-c-or-more"));
         kill();
         weight();
         timeAxis();
@@ -117,10 +120,10 @@ public final class FrontsSvg {
     }
 
     private String title() {
-        return fronts.plan().request().food().meat().name() + ", "
-                + QuantityFormat.length(
-                        2 * fronts.plan().request().food().shape().halfThickness(), KitchenUnits.METRIC)
-                + " thick: salt and heat on their way to the middle";
+        return PHRASES.say(
+                "thick-salt-and-heat-on",
+                fronts.plan().request().food().meat().name(),
+                QuantityFormat.length(2 * fronts.plan().request().food().shape().halfThickness(), KitchenUnits.METRIC));
     }
 
     /**
@@ -134,23 +137,21 @@ public final class FrontsSvg {
         double[] depths = fronts.depths();
         int middle = fronts.isTwoFaced() ? depths.length / 2 : depths.length - 1;
         double[] salts = fronts.salts(last);
-        StringBuilder words = new StringBuilder(String.format(
-                Locale.ROOT,
-                "When it is served the outside holds %.2f %% salt and the middle %.2f %%.",
-                100 * salts[0],
-                100 * salts[middle]));
+        StringBuilder words =
+                new StringBuilder(PHRASES.say("when-it-is-served-the", 100 * salts[0], 100 * salts[middle]));
         double peak = Double.NEGATIVE_INFINITY;
         int enough = -1;
         for (int i = 0; i <= last; i++) {
             peak = Math.max(peak, fronts.temperatures(i)[middle]);
             enough = enough < 0 && fronts.killShare(i) >= 1 ? i : enough;
         }
-        words.append(String.format(Locale.ROOT, " The middle comes to %.1f °C.", Temperature.toCelsius(peak)));
+        words.append(PHRASES.say("the-middle-comes-to-c", Temperature.toCelsius(peak)));
         words.append(
                 enough < 0
-                        ? " The required kill is not reached in this median piece."
-                        : " The required kill is reached at " + CLOCK.format(clock(fronts, fronts.time(enough))) + ".");
-        words.append(String.format(Locale.ROOT, " It ends at %.0f %% of its raw weight.", 100 * fronts.weight(last)));
+                        ? PHRASES.say("the-required-kill-is-not")
+                        : PHRASES.say(
+                                "the-required-kill-is-reached", CLOCK.format(clock(fronts, fronts.time(enough)))));
+        words.append(PHRASES.say("it-ends-at-of-its", 100 * fronts.weight(last)));
         return words.toString();
     }
 
@@ -185,12 +186,13 @@ public final class FrontsSvg {
     private String bandWords(Fronts.Span span) {
         String length = QuantityFormat.time(60 * Math.rint((span.end() - span.start()) / 60));
         return switch (span.kind()) {
-            case "soak" -> "in the bath, " + length;
-            case "dry-salt" -> "salted, refrigerator, " + length;
-            case "heat" -> fronts.plan().request().cook().appliance().name().toLowerCase(Locale.ROOT) + ", " + length;
-            case "heat-before" -> "first heat, " + length;
-            case "heat-after" -> "last heat, " + length;
-            case "rest" -> "rest, " + length;
+            case "soak" -> PHRASES.say("in-the-bath", length);
+            case "dry-salt" -> PHRASES.say("salted-refrigerator", length);
+            case "heat" ->
+                Phrases.within(fronts.plan().request().cook().appliance().name()) + ", " + length;
+            case "heat-before" -> PHRASES.say("first-heat", length);
+            case "heat-after" -> PHRASES.say("last-heat", length);
+            case "rest" -> PHRASES.say("rest", length);
             default -> span.kind() + ", " + length;
         };
     }
@@ -265,12 +267,12 @@ public final class FrontsSvg {
 
     private void depthAxis(double top, String name) {
         double bottom = top + FIELD_HEIGHT;
-        String end = fronts.isTwoFaced() ? "other face" : "middle";
-        add("<text x=\"%.0f\" y=\"%.0f\" text-anchor=\"end\">surface</text>", LEFT - 8, top + 11);
+        String end = fronts.isTwoFaced() ? PHRASES.say("other-face") : PHRASES.say("middle");
+        add("<text x=\"%.0f\" y=\"%.0f\" text-anchor=\"end\">%s</text>", LEFT - 8, top + 11, PHRASES.say("surface"));
         add("<text x=\"%.0f\" y=\"%.0f\" text-anchor=\"end\">%s</text>", LEFT - 8, bottom - 2, end);
         add(
-                "<text x=\"%.0f\" y=\"%.0f\" text-anchor=\"end\" font-size=\"11\">%.0f mm deep</text>",
-                LEFT - 8, bottom - 16, 1000 * fronts.depth());
+                "<text x=\"%.0f\" y=\"%.0f\" text-anchor=\"end\" font-size=\"11\">%s</text>",
+                LEFT - 8, bottom - 16, PHRASES.say("deep", 1000 * fronts.depth()));
         add(
                 "<text x=\"%.0f\" y=\"%.0f\" text-anchor=\"end\" font-weight=\"bold\">%s</text>\n",
                 LEFT - 8, 0.5 * (top + bottom) + 4, name);
@@ -293,13 +295,13 @@ public final class FrontsSvg {
     }
 
     private void kill() {
-        frame(KILL_TOP, "KILL", "worst place");
+        frame(KILL_TOP, PHRASES.say("kill"), PHRASES.say("worst-place"));
         double top = 1.25;
         double enough = KILL_TOP + LINE_HEIGHT * (1 - 1 / top);
         add(
                 "<line x1=\"%.0f\" x2=\"%.0f\" y1=\"%.1f\" y2=\"%.1f\" stroke=\"#1b1b1b\" stroke-dasharray=\"2 3\"/>",
                 LEFT, RIGHT, enough, enough);
-        add("<text x=\"%.0f\" y=\"%.1f\" font-size=\"11\">100 %% is enough</text>\n", RIGHT + 6, enough + 4);
+        add("<text x=\"%.0f\" y=\"%.1f\" font-size=\"11\">%s</text>\n", RIGHT + 6, enough + 4, PHRASES.say("enough"));
         curve(fronts::killShare, KILL_TOP, 0, top, "");
     }
 
@@ -312,7 +314,7 @@ public final class FrontsSvg {
         }
         low = Math.floor(low * 20 - 0.2) / 20;
         high = Math.ceil(high * 20 + 0.2) / 20;
-        frame(WEIGHT_TOP, "WEIGHT", "of raw");
+        frame(WEIGHT_TOP, PHRASES.say("weight"), PHRASES.say("of-raw"));
         add("<text x=\"%.0f\" y=\"%.0f\" font-size=\"11\">%.0f %%</text>", RIGHT + 6, WEIGHT_TOP + 10, 100 * high);
         add(
                 "<text x=\"%.0f\" y=\"%.0f\" font-size=\"11\">%.0f %%</text>\n",
@@ -360,10 +362,7 @@ public final class FrontsSvg {
             }
         }
         if (scale.parts().size() > 1) {
-            add(
-                    "<text x=\"%.0f\" y=\"%.0f\" font-size=\"11\">The gap marks a change of the time scale: the cold part of the day"
-                            + " left of it, the hot part right of it.</text>",
-                    LEFT, AXIS + 36);
+            add("<text x=\"%.0f\" y=\"%.0f\" font-size=\"11\">%s</text>", LEFT, AXIS + 36, PHRASES.say("the-gap"));
         }
         add("\n");
     }

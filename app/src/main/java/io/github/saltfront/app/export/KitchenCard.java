@@ -7,6 +7,8 @@ import io.github.saltfront.plan.PlanSearch;
 import io.github.saltfront.plan.Slack;
 import io.github.saltfront.plan.Sodium;
 import io.github.saltfront.units.Temperature;
+import io.github.saltfront.words.Language;
+import io.github.saltfront.words.Phrases;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
@@ -14,6 +16,8 @@ import java.util.Optional;
 
 /** A plan on one page to hang up in the kitchen: large numbers, the clock, the picture of the two fronts. Well-formed XML too. */
 public final class KitchenCard {
+    private static final Phrases PHRASES = Phrases.of(KitchenCard.class);
+
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("EEE HH:mm", Locale.ENGLISH);
     private static final int CAUTIONS = 5;
 
@@ -56,9 +60,9 @@ public final class KitchenCard {
         clock();
         out.append("</td><td>\n");
         list(
-                "What you need",
+                PHRASES.say("what-you-need"),
                 ShoppingList.of(plan).stream().map(ShoppingList.Item::line).toList());
-        list("If it does not go to plan", Slack.of(plan).words(plan));
+        list(PHRASES.say("if-it-does-not-go"), Slack.of(plan).words(plan));
         out.append("</td></tr></table>\n<div class=\"picture\">")
                 .append(picture)
                 .append("</div>\n");
@@ -68,22 +72,21 @@ public final class KitchenCard {
     }
 
     private void head() {
-        out.append(
-                        "<!DOCTYPE html>\n<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"en\"><head><meta charset=\"utf-8\"/>")
+        out.append("<!DOCTYPE html>\n<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\""
+                        + Language.spoken().tag() + "\"><head><meta charset=\"utf-8\"/>")
                 .append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/><title>")
                 .append(escape(plan.request().food().meat().name()))
                 .append("</title><style>\n@page { size: A4; margin: 10mm; }\n")
                 .append(
                         "body { font-family: Helvetica, Arial, sans-serif; font-size: 12px; line-height: 1.35; color: #1b1b1b;")
-                .append(" background: #fff; max-width: 190mm; margin: 0 auto; }\n")
+                .append(PHRASES.say("background-fff-max-width-190mm"))
                 .append("h1 { font-size: 20px; margin: 0; } h2 { font-size: 13px; margin: 8px 0 2px; }\n")
                 .append("ul { margin: 0; padding-left: 16px; } p { margin: 2px 0; }\n")
-                .append("table { border-collapse: collapse; width: 100%; } td { vertical-align: top; }\n")
+                .append(PHRASES.say("table-border-collapse-collapse-width"))
                 .append(".two > tbody > tr > td, .two > tr > td { width: 50%; padding-right: 10px; }\n")
                 .append(
                         ".big td { border: 1px solid #1b1b1b; padding: 4px 8px; } .big b { font-size: 19px; display: block; }\n")
-                .append(
-                        ".clock td { border-bottom: 1px solid #aaa; padding: 2px 6px 2px 0; } .when { white-space: nowrap;")
+                .append(PHRASES.say("clock-td-border-bottom-1px"))
                 .append(" font-weight: bold; width: 70px; }\n")
                 .append(".picture svg, .picture img { width: 100%; height: auto; } .code { float: right; width: 84px;")
                 .append(
@@ -95,9 +98,8 @@ public final class KitchenCard {
         Plan.CookPlan cook = plan.cooking();
         out.append("<h1>").append(escape(plan.request().food().meat().name())).append("</h1>\n<p>");
         int pieces = plan.request().food().pieces();
-        out.append(escape(String.format(
-                        Locale.ROOT,
-                        "%d piece%s, %s in all, %s at %.0f °C (%.0f °F)",
+        out.append(escape(PHRASES.say(
+                        "piece-in-all-at-c",
                         pieces,
                         pieces == 1 ? "" : "s",
                         ShoppingList.both(plan.request().food().mass()),
@@ -106,7 +108,7 @@ public final class KitchenCard {
                         Temperature.toFahrenheit(plan.request().cook().setting()))))
                 .append("</p>\n<p>")
                 .append(escape(cook.verdict().headline()))
-                .append(" Official minimum for consumers: ")
+                .append(PHRASES.say("official-minimum-for-consumers"))
                 .append(escape(cook.verdict().rule().consumerMinimum().describe()))
                 .append(".</p>\n");
     }
@@ -114,22 +116,23 @@ public final class KitchenCard {
     private void numbers() {
         Plan.CookPlan cook = plan.cooking();
         out.append("<table class=\"big\"><tr>");
-        cell(TakeOut.isByReading(plan) ? "take it out at" : "take it out after", TakeOut.sign(plan));
-        cell("after about", minutes(cook.timeToPull()));
-        cell("rest", String.format(Locale.ROOT, "%.0f min", cook.rest() / 60));
-        cell("salt", plan.salting().salt() > 0 ? TextLayout.grams(plan.salting().salt()) : "none");
         cell(
-                "sodium in 85 g",
-                String.format(
-                        Locale.ROOT,
-                        "%.0f mg",
-                        Sodium.declared(plan.result().servingSodium().median()) * 1e6));
+                TakeOut.isByReading(plan) ? PHRASES.say("take-it-out-at") : PHRASES.say("take-it-out-after"),
+                TakeOut.sign(plan));
+        cell(PHRASES.say("after-about"), minutes(cook.timeToPull()));
+        cell(PHRASES.say("rest"), Phrases.figures("%.0f min", cook.rest() / 60));
+        cell(
+                PHRASES.say("salt"),
+                plan.salting().salt() > 0 ? TextLayout.grams(plan.salting().salt()) : PHRASES.say("none"));
+        cell(
+                PHRASES.say("sodium-in-85-g"),
+                Phrases.figures(
+                        "%.0f mg", Sodium.declared(plan.result().servingSodium().median()) * 1e6));
         out.append("</tr></table>\n");
     }
 
     private static String minutes(Interval time) {
-        return String.format(
-                Locale.ROOT, "%.0f min (%.0f to %.0f)", time.median() / 60, time.low() / 60, time.high() / 60);
+        return PHRASES.say("min-to", time.median() / 60, time.low() / 60, time.high() / 60);
     }
 
     private void cell(String name, String value) {
@@ -141,7 +144,7 @@ public final class KitchenCard {
     }
 
     private void clock() {
-        out.append("<h2>Clock (")
+        out.append("<h2>" + PHRASES.say("clock") + " (")
                 .append(escape(plan.request().timing().now().getZone().toString()));
         out.append(")</h2>\n<table class=\"clock\">");
         for (Plan.Step step : plan.clock()) {
@@ -163,12 +166,11 @@ public final class KitchenCard {
     private void care() {
         out.append("<div class=\"care\">");
         list(
-                "Take care",
+                PHRASES.say("take-care"),
                 plan.cautions().stream().limit(CAUTIONS).map(c -> c.text()).toList());
         out.append("<p>")
                 .append(escape(found.tried() == 0 ? "" : WayWords.tried(found) + " "))
-                .append(
-                        "A plan predicts; only a thermometer in the coldest spot shows that it is done. Local food code comes")
+                .append(PHRASES.say("a-plan-predicts-only-a"))
                 .append(" first.</p></div>\n");
     }
 

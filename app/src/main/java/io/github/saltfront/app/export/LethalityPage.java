@@ -8,10 +8,14 @@ import io.github.saltfront.safety.MeasuredRecord;
 import io.github.saltfront.safety.MeasuredVerdict;
 import io.github.saltfront.safety.TemperatureHistory;
 import io.github.saltfront.units.Temperature;
+import io.github.saltfront.words.Language;
+import io.github.saltfront.words.Phrases;
 import java.util.Locale;
 
 /** Writes a result as a page of its own, without scripts and without a request to any host, to be kept and checked again. */
 public final class LethalityPage {
+    private static final Phrases PHRASES = Phrases.of(LethalityPage.class);
+
     private static final int WIDTH = 720;
     private static final int HEIGHT = 260;
     private static final int MARGIN = 36;
@@ -41,9 +45,9 @@ public final class LethalityPage {
     }
 
     private void head(String name) {
-        out.append("<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\">")
+        out.append("<!DOCTYPE html>\n<html lang=\"" + Language.spoken().tag() + "\"><head><meta charset=\"utf-8\">")
                 .append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">")
-                .append("<title>Cooking record: ")
+                .append("<title>" + PHRASES.say("cooking-record") + ": ")
                 .append(escape(name))
                 .append("</title><style>")
                 .append(":root{color-scheme:light dark}body{font:1rem/1.5 system-ui,sans-serif;margin:0}")
@@ -51,7 +55,7 @@ public final class LethalityPage {
                 .append("th,td{text-align:left;vertical-align:top;padding:.2rem .6rem .2rem 0;overflow-wrap:anywhere}")
                 .append(
                         "th{width:11rem;font-weight:600}svg{width:100%;height:auto}.verdict{font-size:1.3rem;font-weight:600}")
-                .append("</style></head><body><main>\n<h1>Cooking record</h1>\n");
+                .append("</style></head><body><main>\n<h1>" + PHRASES.say("cooking-record") + "</h1>\n");
     }
 
     private void verdict(MeasuredVerdict verdict) {
@@ -72,17 +76,16 @@ public final class LethalityPage {
         double bottom = Math.min(Temperature.fromCelsius(0), lowest(lower));
         out.append(String.format(
                 Locale.ROOT,
-                "<svg viewBox=\"0 0 %d %d\" role=\"img\" aria-label=\"Temperature over %s: reading and lower bound\">",
+                "<svg viewBox=\"0 0 %d %d\" role=\"img\" aria-label=\"%s\">",
                 WIDTH,
                 HEIGHT,
-                LethalityText.duration(span)));
-        line(minimum.temperature(), top, bottom, "official minimum " + minimum.describe());
+                PHRASES.say("temperature-over", LethalityText.duration(span))));
+        line(minimum.temperature(), top, bottom, PHRASES.say("official-minimum", minimum.describe()));
         polyline(measured, null, start, span, top, bottom, "1");
         polyline(measured, lower, start, span, top, bottom, "2.5");
-        out.append(
-                        "</svg><p>Thin line: reading. Thick line: lower bound at the coldest spot, which the verdict uses. Time runs ")
-                .append(LethalityText.duration(span))
-                .append(" to the right.</p>\n");
+        out.append("</svg><p>")
+                .append(PHRASES.say("thin-line", LethalityText.duration(span)))
+                .append("</p>\n");
     }
 
     private static double lowest(TemperatureHistory history) {
@@ -124,11 +127,8 @@ public final class LethalityPage {
         for (int i = 0; i < size; i += step) {
             double time = lower == null ? measured.log().time(i) : lower.time(i);
             double kelvin = lower == null ? measured.log().reading(i) : lower.temperature(i);
-            out.append(String.format(
-                    Locale.ROOT,
-                    "%.1f,%.1f ",
-                    MARGIN + (WIDTH - MARGIN) * (time - start) / span,
-                    y(kelvin, top, bottom)));
+            out.append(Phrases.figures(
+                    "%.1f,%.1f ", MARGIN + (WIDTH - MARGIN) * (time - start) / span, y(kelvin, top, bottom)));
         }
         out.append("\"/>");
     }
@@ -139,44 +139,45 @@ public final class LethalityPage {
 
     private void record(LethalityResult result, String name) {
         MeasuredRecord measured = result.measured();
-        out.append("<h2>Record</h2><table>");
-        row("Official minimum", result.consumerMinimumText() + " (" + ConsumerMinimum.EDITION + ")");
-        row("Share of the hold", result.shareText());
-        row("Decades killed", result.logReductionText());
-        result.completeAfter().ifPresent(after -> row("Complete after", LethalityText.duration(after)));
-        row("Table", result.table().title() + ". " + result.table().edition());
-        row("Food code", String.join("; ", result.verdict().rule().foodCodeMinimums()));
+        out.append("<h2>" + PHRASES.say("record") + "</h2><table>");
+        row(PHRASES.say("official-minimum-2"), result.consumerMinimumText() + " (" + ConsumerMinimum.EDITION + ")");
+        row(PHRASES.say("share-of-the-hold"), result.shareText());
+        row(PHRASES.say("decades-killed"), result.logReductionText());
+        result.completeAfter().ifPresent(after -> row(PHRASES.say("complete-after"), LethalityText.duration(after)));
+        row(PHRASES.say("table"), result.table().title() + ". " + result.table().edition());
+        row(PHRASES.say("food-code"), String.join("; ", result.verdict().rule().foodCodeMinimums()));
         row(
-                "Meat",
+                PHRASES.say("meat"),
                 result.verdict().rule().meat().name().toLowerCase(Locale.ROOT).replace('_', ' '));
-        row("Salted", result.verdict().rule().salted() ? "yes" : "not stated");
-        row("Vulnerable guests", result.verdict().rule().vulnerableGuests() ? "yes" : "no");
-        row("Thermometer", measured.probe().describe());
-        row("Place of the tip", measured.placement().describe());
+        row(PHRASES.say("salted"), result.verdict().rule().salted() ? PHRASES.say("yes") : PHRASES.say("not-stated"));
         row(
-                "Log",
-                name + ", " + result.reading().rows() + " rows, probes: "
-                        + String.join(", ", result.reading().probes()));
+                PHRASES.say("vulnerable-guests"),
+                result.verdict().rule().vulnerableGuests() ? PHRASES.say("yes") : PHRASES.say("no"));
+        row(PHRASES.say("thermometer"), measured.probe().describe());
+        row(PHRASES.say("place-of-the-tip"), measured.placement().describe());
         row(
-                "Gaps",
-                measured.gaps() + " (longest time between rows " + LethalityText.duration(measured.longestInterval())
-                        + ")");
-        row("SHA-256 of the log", result.reading().sha256());
-        row("Program", "saltfront " + result.version());
+                PHRASES.say("log"),
+                PHRASES.say(
+                        "rows-probes",
+                        name,
+                        result.reading().rows(),
+                        String.join(", ", result.reading().probes())));
+        row(
+                PHRASES.say("gaps"),
+                PHRASES.say(
+                        "longest-time-between-rows",
+                        measured.gaps(),
+                        LethalityText.duration(measured.longestInterval())));
+        row(PHRASES.say("sha-256-of-the-log"), result.reading().sha256());
+        row(PHRASES.say("program"), "saltfront " + result.version());
         out.append("</table>\n");
     }
 
     private void method(LethalityResult result) {
         MeasuredRecord measured = result.measured();
-        out.append("<h2>Method</h2><p>")
-                .append(escape(String.format(
-                        Locale.ROOT,
-                        "Share of the hold = sum of dt / hold(T). log10 of the hold is linear between the printed rows of whole"
-                                + " degrees Fahrenheit; nothing is credited below %.1f °C, and above the last timed row its time is"
-                                + " kept. T is the reading less the error of the thermometer, less the distance from the coldest spot,"
-                                + " and while it cools less what a probe with a response time of %.0f s lags. Stretches longer than"
-                                + " %.0f s without a reading are credited nothing and start the hold again, as does a fall below"
-                                + " 54.4 °C.",
+        out.append("<h2>" + PHRASES.say("method") + "</h2><p>")
+                .append(escape(PHRASES.say(
+                        "share-of-the-hold-sum",
                         Temperature.toCelsius(result.table().lowestTemperature()),
                         measured.responseTime(),
                         measured.longestGap())))
@@ -184,16 +185,16 @@ public final class LethalityPage {
     }
 
     private void rest(LethalityResult result) {
-        out.append("<h2>Beside the verdict</h2><ul>");
+        out.append("<h2>" + PHRASES.say("beside-the-verdict") + "</h2><ul>");
         for (LimitCheck limit : result.limits()) {
             item(limit.text());
         }
-        result.information().forEach(line -> item("For information: " + line));
+        result.information().forEach(line -> item(PHRASES.say("for-information", line)));
         result.reading().notes().forEach(this::item);
         for (LogProblem problem : result.reading().problems()) {
-            item("Log, " + problem.describe());
+            item(PHRASES.say("log-2", problem.describe()));
         }
-        out.append("</ul><h2>Cautions</h2><ul>");
+        out.append("</ul><h2>" + PHRASES.say("cautions") + "</h2><ul>");
         for (Caution caution : result.cautions()) {
             item(caution.text());
         }

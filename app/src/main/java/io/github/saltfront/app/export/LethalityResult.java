@@ -12,6 +12,7 @@ import io.github.saltfront.safety.MeasuredVerdict;
 import io.github.saltfront.safety.OfficialLimits;
 import io.github.saltfront.safety.SafetyRule;
 import io.github.saltfront.safety.TemperatureHistory;
+import io.github.saltfront.words.Phrases;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -34,6 +35,8 @@ public record LethalityResult(
         List<LimitCheck> limits,
         List<String> information,
         String version) {
+    private static final Phrases PHRASES = Phrases.of(LethalityResult.class);
+
     /**
      * Judges a record and gathers what belongs beside the verdict.
      *
@@ -61,18 +64,16 @@ public record LethalityResult(
     private static List<String> information(MeasuredRecord measured, SafetyRule rule, TemperatureHistory upper) {
         TemperatureHistory lower = measured.lowerHistory();
         List<String> lines = new ArrayList<>();
-        lines.add("Listeria, from papers: " + InactivationModel.spread("listeria", lower));
-        lines.add("E. coli O157, from papers: " + InactivationModel.spread("e-coli", lower));
+        lines.add(PHRASES.say("listeria-from-papers", InactivationModel.spread("listeria", lower)));
+        lines.add(PHRASES.say("e-coli-o157-from-papers", InactivationModel.spread("e-coli", lower)));
         if (rule.salted()) {
-            lines.add("the official hold without our allowance for salt: "
-                    + measured.lethality(rule.officialTable()).shareText() + " by the readings");
+            lines.add(PHRASES.say(
+                    "the-official-hold-without-our",
+                    measured.lethality(rule.officialTable()).shareText()));
         }
         if (rule.meat().bird().isPresent()) {
             double growth = GrowthModel.get("salmonella-chicken").growth(upper);
-            lines.add(String.format(
-                    java.util.Locale.ROOT,
-                    "Salmonella could grow by at most %.1f decades in the time covered (no lag)",
-                    growth));
+            lines.add(PHRASES.say("salmonella-could-grow-by-at", growth));
         }
         return List.copyOf(lines);
     }
@@ -80,21 +81,22 @@ public record LethalityResult(
     /** Returns the share of the hold for people; what rests on bare readings says so. */
     public String shareText() {
         String share = verdict.evidence().lethality().shareText();
-        return verdict instanceof CannotTell ? share + ", if the readings are true" : share;
+        return verdict instanceof CannotTell ? PHRASES.say("if-the-readings-are-true", share) : share;
     }
 
     /** Returns how the record stands against the consumer minimum, for people; what rests on bare readings says so. */
     public String consumerMinimumText() {
         String minimum = verdict.consumerMinimum().describe();
         if (!verdict.evidence().consumerMinimumMet()) {
-            return minimum + ": not reached";
+            return PHRASES.say("not-reached", minimum);
         }
-        return minimum + (verdict instanceof CannotTell ? ": reached, if the readings are true" : ": reached");
+        return minimum
+                + (verdict instanceof CannotTell ? PHRASES.say("reached-if-the-readings-are") : PHRASES.say("reached"));
     }
 
     /** Returns the log figure for people; there is one only when the requirement was shown to be met. */
     public String logReductionText() {
-        return verdict.isMet() ? verdict.evidence().lethality().logReductionText() : "not shown";
+        return verdict.isMet() ? verdict.evidence().lethality().logReductionText() : PHRASES.say("not-shown");
     }
 
     /** Returns when the hold was complete, counted from the start of the log [s]; empty unless the requirement was shown to be met. */

@@ -4,10 +4,13 @@ import io.github.saltfront.app.probe.LogProblem;
 import io.github.saltfront.safety.Caution;
 import io.github.saltfront.safety.LimitCheck;
 import io.github.saltfront.safety.MeasuredVerdict;
+import io.github.saltfront.words.Phrases;
 import java.util.Locale;
 
 /** Writes a result for a terminal, at most 72 columns wide. */
 public final class LethalityText {
+    private static final Phrases PHRASES = Phrases.of(LethalityText.class);
+
     private static final int WIDTH = 72;
     private static final int MOST_PROBLEMS = 10;
 
@@ -41,20 +44,23 @@ public final class LethalityText {
 
     private void evidence(LethalityResult result) {
         MeasuredVerdict verdict = result.verdict();
-        row("Official minimum", result.consumerMinimumText());
-        row("Required hold", result.table().title());
-        row("Share of it", result.shareText());
-        row("Decades killed", result.logReductionText());
-        result.completeAfter().ifPresent(after -> row("Complete after", duration(after)));
-        row("Table", result.table().edition());
-        row("Thermometer", result.measured().probe().describe());
-        row("Place", result.measured().placement().describe());
+        row(PHRASES.say("official-minimum"), result.consumerMinimumText());
+        row(PHRASES.say("required-hold"), result.table().title());
+        row(PHRASES.say("share-of-it"), result.shareText());
+        row(PHRASES.say("decades-killed"), result.logReductionText());
+        result.completeAfter().ifPresent(after -> row(PHRASES.say("complete-after"), duration(after)));
+        row(PHRASES.say("table"), result.table().edition());
+        row(PHRASES.say("thermometer"), result.measured().probe().describe());
+        row(PHRASES.say("place"), result.measured().placement().describe());
         double span = result.measured().log().time(result.measured().log().size() - 1)
                 - result.measured().log().time(0);
         row(
-                "Log",
-                result.reading().rows() + " rows over " + duration(span) + ", gaps: "
-                        + result.measured().gaps());
+                PHRASES.say("log"),
+                PHRASES.say(
+                        "rows-over-gaps",
+                        result.reading().rows(),
+                        duration(span),
+                        result.measured().gaps()));
         for (String note : result.reading().notes()) {
             row("", note);
         }
@@ -66,16 +72,16 @@ public final class LethalityText {
             paragraph("", limit.text());
         }
         for (String line : result.information()) {
-            paragraph("For information: ", line);
+            paragraph(PHRASES.say("for-information"), line);
         }
         int shown = 0;
         for (LogProblem problem : result.reading().problems()) {
             if (shown++ < MOST_PROBLEMS) {
-                paragraph("Log, ", problem.describe());
+                paragraph(PHRASES.say("log-2"), problem.describe());
             }
         }
         if (shown > MOST_PROBLEMS) {
-            paragraph("Log, ", (shown - MOST_PROBLEMS) + " more problems; --json lists them.");
+            paragraph(PHRASES.say("log-2"), PHRASES.say("more-problems-json-lists-them", (shown - MOST_PROBLEMS)));
         }
         for (Caution caution : result.cautions()) {
             if (caution.cannotBeSwitchedOff()) {
@@ -119,8 +125,6 @@ public final class LethalityText {
             return whole + " s";
         }
         long minutes = (whole + 59) / 60;
-        return minutes < 60
-                ? minutes + " min"
-                : String.format(Locale.ROOT, "%d h %02d min", minutes / 60, minutes % 60);
+        return minutes < 60 ? minutes + " min" : Phrases.figures("%d h %02d min", minutes / 60, minutes % 60);
     }
 }

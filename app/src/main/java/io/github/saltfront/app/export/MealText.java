@@ -6,6 +6,7 @@ import io.github.saltfront.plan.Plan;
 import io.github.saltfront.plan.Slack;
 import io.github.saltfront.units.QuantityFormat;
 import io.github.saltfront.units.Temperature;
+import io.github.saltfront.words.Phrases;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -15,6 +16,8 @@ import java.util.Set;
 
 /** A meal as plain text: one clock, what uses what, and the short of every dish. */
 public final class MealText {
+    private static final Phrases PHRASES = Phrases.of(MealText.class);
+
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("EEE HH:mm", Locale.ENGLISH);
 
     private final Meal meal;
@@ -38,42 +41,37 @@ public final class MealText {
         List<String> names =
                 meal.courses().stream().map(course -> course.dish().name()).toList();
         text.append(TextLayout.wrapped(String.join(", ", names), 0));
-        section("HOW IT FITS", meal.notes());
+        section(PHRASES.say("how-it-fits"), meal.notes());
         clock();
         uses();
         meal.courses().forEach(this::course);
-        section("IF IT DOES NOT GO TO PLAN", slack());
+        section(PHRASES.say("if-it-does-not-go"), slack());
         Set<String> cautions = new LinkedHashSet<>();
         for (Meal.Course course : meal.courses()) {
             course.plan().cautions().forEach(caution -> cautions.add(caution.text()));
             cautions.addAll(SaltSection.cautions(course.plan().salting()));
         }
-        section("TAKE CARE", List.copyOf(cautions));
+        section(PHRASES.say("take-care"), List.copyOf(cautions));
         return text.toString();
     }
 
     private void clock() {
         Plan first = meal.courses().get(0).plan();
-        heading("CLOCK (" + first.request().timing().now().getZone() + ")");
+        heading(PHRASES.say("clock-in", first.request().timing().now().getZone()));
         double work = 0;
         for (Meal.Step step : meal.clock()) {
             work += step.minutes();
             String when = "  " + CLOCK.format(step.step().time()) + "  ";
             text.append(TextLayout.wrapped(step.dish() + ": " + step.step().words(), when, " ".repeat(13)));
         }
-        text.append(TextLayout.wrapped(String.format(Locale.ROOT, "In all about %.0f min of work.", work), 2));
+        text.append(TextLayout.wrapped(PHRASES.say("in-all-about-min-of", work), 2));
     }
 
     private void uses() {
-        heading("APPLIANCES");
+        heading(PHRASES.say("appliances"));
         for (Meal.Use use : meal.uses()) {
             text.append(TextLayout.wrapped(
-                    String.format(
-                            Locale.ROOT,
-                            "%s at %.0f °C: %s",
-                            use.appliance(),
-                            Temperature.toCelsius(use.setting()),
-                            use.dish()),
+                    PHRASES.say("at-c", use.appliance(), Temperature.toCelsius(use.setting()), use.dish()),
                     "  " + CLOCK.format(use.from()) + " to "
                             + CLOCK.format(use.to()).substring(4) + "  ",
                     " ".repeat(22)));
@@ -87,21 +85,32 @@ public final class MealText {
         text.append(SaltSection.of(plan.request(), plan.salting()));
         text.append('\n');
         text.append(TextLayout.wrapped(
-                "COOK: " + plan.request().cook().appliance().name() + " at "
-                        + celsius(plan.request().cook().setting()),
+                PHRASES.say(
+                        "cook-at",
+                        plan.request().cook().appliance().name(),
+                        celsius(plan.request().cook().setting())),
                 0));
-        row("take out", TakeOut.when(plan));
+        row(PHRASES.say("take-out"), TakeOut.when(plan));
         cook.reasons().forEach(reason -> text.append(TextLayout.wrapped(reason, "  - ", "    ")));
-        row("after", band(cook.timeToPull().scaled(1.0 / 60, 0), "%.0f") + " min");
+        row(PHRASES.say("after"), band(cook.timeToPull().scaled(1.0 / 60, 0), "%.0f") + " min");
         if (cook.loads().count() > 1) {
             row(
-                    "loads",
-                    cook.loads().count() + " of " + cook.loads().pieces() + ", one every "
-                            + QuantityFormat.time(cook.loads().cycle()));
+                    PHRASES.say("loads"),
+                    PHRASES.say(
+                            "of-one-every",
+                            cook.loads().count(),
+                            cook.loads().pieces(),
+                            QuantityFormat.time(cook.loads().cycle())));
         }
-        row("served", band(cook.served().scaled(1, -Temperature.ZERO_CELSIUS), "%.0f") + " °C in the middle");
-        row("loss", band(plan.result().massLoss().scaled(100, 0), "%.0f") + " % of raw mass");
-        row("salt", band(plan.result().meanSalt().scaled(100, 0), "%.2f") + " % mean");
+        row(
+                PHRASES.say("served"),
+                PHRASES.say("c-in-the-middle", band(cook.served().scaled(1, -Temperature.ZERO_CELSIUS), "%.0f")));
+        row(
+                PHRASES.say("loss"),
+                PHRASES.say("of-raw-mass", band(plan.result().massLoss().scaled(100, 0), "%.0f")));
+        row(
+                PHRASES.say("salt"),
+                PHRASES.say("mean", band(plan.result().meanSalt().scaled(100, 0), "%.2f")));
         text.append(TextLayout.wrapped(cook.verdict().headline(), "  ", "  "));
     }
 
@@ -131,12 +140,10 @@ public final class MealText {
     }
 
     private static String celsius(double kelvin) {
-        return String.format(
-                Locale.ROOT, "%.1f °C (%.0f °F)", Temperature.toCelsius(kelvin), Temperature.toFahrenheit(kelvin));
+        return Phrases.figures("%.1f °C (%.0f °F)", Temperature.toCelsius(kelvin), Temperature.toFahrenheit(kelvin));
     }
 
     private static String band(Interval band, String form) {
-        return String.format(
-                Locale.ROOT, form + " (" + form + " to " + form + ")", band.median(), band.low(), band.high());
+        return Phrases.figures(PHRASES.say("to", form, form, form), band.median(), band.low(), band.high());
     }
 }

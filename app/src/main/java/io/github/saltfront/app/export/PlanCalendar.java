@@ -3,6 +3,7 @@ package io.github.saltfront.app.export;
 import io.github.saltfront.plan.Effort;
 import io.github.saltfront.plan.Meal;
 import io.github.saltfront.plan.Plan;
+import io.github.saltfront.words.Phrases;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.ZoneOffset;
@@ -18,6 +19,8 @@ import java.util.UUID;
  * replaces the first.
  */
 public final class PlanCalendar {
+    private static final Phrases PHRASES = Phrases.of(PlanCalendar.class);
+
     /** Longest line without its end, in octets (RFC 5545, section 3.1). */
     private static final int LONGEST_LINE = 75;
 
@@ -65,7 +68,7 @@ public final class PlanCalendar {
     private void begin() {
         line("BEGIN:VCALENDAR");
         line("VERSION:2.0");
-        line("PRODID:-//saltfront//plan//EN");
+        line(PHRASES.say("prodid-saltfront-plan-en"));
         line("CALSCALE:GREGORIAN");
         line("METHOD:PUBLISH");
     }
@@ -115,16 +118,16 @@ public final class PlanCalendar {
 
     static String title(Plan.StepKind kind) {
         return switch (kind) {
-            case THAW -> "Thaw";
-            case SALT -> "Salt";
-            case PAT_DRY -> "Pat dry";
-            case SALT_OUTSIDE -> "Salt the outside";
-            case PREHEAT -> "Preheat";
-            case COOK -> "Into the heat";
-            case NEXT -> "On to the next";
-            case WATCH -> "Watch the thermometer";
-            case REST -> "Out and resting";
-            case SERVE -> "Serve";
+            case THAW -> PHRASES.say("thaw");
+            case SALT -> PHRASES.say("salt");
+            case PAT_DRY -> PHRASES.say("pat-dry");
+            case SALT_OUTSIDE -> PHRASES.say("salt-the-outside");
+            case PREHEAT -> PHRASES.say("preheat");
+            case COOK -> PHRASES.say("into-the-heat");
+            case NEXT -> PHRASES.say("on-to-the-next");
+            case WATCH -> PHRASES.say("watch-the-thermometer");
+            case REST -> PHRASES.say("out-and-resting");
+            case SERVE -> PHRASES.say("serve");
         };
     }
 

@@ -14,9 +14,9 @@ import io.github.saltfront.safety.HoldTable;
 import io.github.saltfront.safety.Meat;
 import io.github.saltfront.units.QuantityFormat;
 import io.github.saltfront.units.Temperature;
+import io.github.saltfront.words.Phrases;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
@@ -26,8 +26,7 @@ import java.util.stream.Stream;
  * minute, as a lesson, and as the model has it; with questions for students whose answers come from the same numbers.
  */
 public final class PlanExplained {
-    private static final List<String> SECTIONS =
-            List.of("In one minute", "As a lesson", "As the model has it", "Questions for students");
+    private static final Phrases PHRASES = Phrases.of(PlanExplained.class);
 
     /** Steps of the table of holds [K]. */
     private static final double HOLD_STEP = 2;
@@ -41,7 +40,8 @@ public final class PlanExplained {
         this.plan = plan;
         this.fronts = fronts;
         this.film = film;
-        page = new ExplainPage("Why this works: " + plan.request().food().meat().name());
+        page = new ExplainPage(
+                PHRASES.say("why-this-works", plan.request().food().meat().name()));
     }
 
     /**
@@ -57,24 +57,24 @@ public final class PlanExplained {
     }
 
     private String write() {
-        page.text(String.format(
-                Locale.ROOT,
-                "%d x %.0f g, %.0f mm thick. Every number here is this plan's own; intervals hold 90 of 100 such cooks.",
+        page.text(PHRASES.say(
+                "x-g-mm-thick-every",
                 food().pieces(),
                 1000 * food().pieceMass(),
                 2000 * food().shape().halfThickness()));
-        page.contents(SECTIONS);
-        page.section(1, SECTIONS.get(0));
+        List<String> sections = Stream.of("in-one-minute", "as-a-lesson", "as-it-is-computed", "questions")
+                .map(PHRASES::say)
+                .toList();
+        page.contents(sections);
+        page.section(1, sections.get(0));
         minute();
-        page.section(2, SECTIONS.get(1));
+        page.section(2, sections.get(1));
         lesson();
-        page.section(3, SECTIONS.get(2));
+        page.section(3, sections.get(2));
         model();
-        page.section(4, SECTIONS.get(3));
+        page.section(4, sections.get(3));
         questions();
-        page.text(
-                "A plan predicts. Only a thermometer in the coldest spot shows that food is done; professional kitchens follow"
-                        + " local rules and an approved written process.");
+        page.text(PHRASES.say("a-plan-predicts-only-a"));
         return page.end();
     }
 
@@ -95,11 +95,11 @@ public final class PlanExplained {
     }
 
     private static String c(double temperature) {
-        return String.format(Locale.ROOT, "%.1f °C", Temperature.toCelsius(temperature));
+        return Phrases.figures("%.1f °C", Temperature.toCelsius(temperature));
     }
 
     private static String percent(double share) {
-        return String.format(Locale.ROOT, "%.2f %%", 100 * share);
+        return Phrases.figures("%.2f %%", 100 * share);
     }
 
     private static String minutes(double seconds) {
@@ -107,105 +107,70 @@ public final class PlanExplained {
     }
 
     private static String range(Interval interval, double factor, String unit) {
-        return String.format(
-                Locale.ROOT,
-                "%.1f %s (%.1f to %.1f)",
-                factor * interval.median(),
-                unit,
-                factor * interval.low(),
-                factor * interval.high());
+        return PHRASES.say("to", factor * interval.median(), unit, factor * interval.low(), factor * interval.high());
     }
 
     private void minute() {
         if (isSalted()) {
             page.text(
                     isAhead()
-                            ? String.format(
-                                    Locale.ROOT,
-                                    "Salt creeps. In %s it gets from the outside far enough that the meat holds %s on average, while the middle still"
-                                            + " has %s when it is served. Nothing pushes it but chance: salt wanders from where there is much to where"
-                                            + " there is little.",
+                            ? PHRASES.say(
+                                    "salt-creeps-in-it-gets",
                                     minutes(plan.salting().time()),
                                     percent(plan.salting().after().median()),
                                     percent(plan.result().coreSalt().median()))
-                            : "The salt goes on just before the heat. It has no time to wander: it seasons the outside and stays there.");
+                            : PHRASES.say("the-salt-goes-on-just"));
         }
-        page.text(String.format(
-                Locale.ROOT,
-                "Heat runs. The middle needs %s to show %s, hundreds of times faster than salt over the same way. Taken out then, it still"
-                        + " rises to %s, because the hot outside goes on warming the middle.",
+        page.text(PHRASES.say(
+                "heat-runs-the-middle-needs",
                 minutes(cook().timeToPull().median()),
                 c(cook().pullTemperature()),
                 c(cook().peak().median())));
-        page.text(String.format(
-                Locale.ROOT,
-                "Juice leaves where proteins shrink, and they shrink more the hotter it gets. This plan loses %s of the raw weight."
-                        + " Salt loosens the proteins, so that they hold more of it.",
-                range(plan.result().massLoss(), 100, "%")));
-        page.text("Safe is temperature and time together. " + holdWords());
-        page.figure(
-                FrontsSvg.of(fronts),
-                "The two fronts. Time runs to the right, depth from the surface down to the middle: salt above, heat below.");
+        page.text(PHRASES.say(
+                "juice-leaves-where-proteins-shrink", range(plan.result().massLoss(), 100, "%")));
+        page.text(PHRASES.say("safe-is-temperature-and-time", holdWords()));
+        page.figure(FrontsSvg.of(fronts), PHRASES.say("the-two-fronts-time-runs"));
         film.ifPresent(gif -> page.film(gif, FrontsSvg.describe(fronts)));
     }
 
     private String holdWords() {
         ConsumerMinimum minimum = cook().verdict().rule().consumerMinimum();
-        String official = "The official minimum for consumers is " + minimum.describe() + ".";
+        String official = PHRASES.say("the-official-minimum-for-consumers", minimum.describe());
         return cook().holdAtTarget()
-                .map(hold -> String.format(
-                        Locale.ROOT,
-                        "At the peak of %s the worst place needs %s to kill what it must; at a higher temperature it would be shorter, at a"
-                                + " lower one longer. %s",
-                        c(cook().peak().median()),
-                        minutes(hold),
-                        official))
-                .orElse(isFish() ? official : "At the peak of this plan no time is needed any more. " + official);
+                .map(hold -> PHRASES.say("at-the-peak-of-the", c(cook().peak().median()), minutes(hold), official))
+                .orElse(isFish() ? official : PHRASES.say("at-the-peak-of-this", official));
     }
 
     private void lesson() {
         saltLesson();
-        page.head("Why the juice stays");
+        page.head(PHRASES.say("why-the-juice-stays"));
         double salt = plan.salting().after().median();
         double less = 1
                 - JuiceLoss.saltFactor(salt)
                         / JuiceLoss.saltFactor(food().meat().nativeSalt());
-        page.text(
-                "Muscle is a bundle of tubes full of water. From about 40 °C on the tubes narrow, from about 65 °C on they also"
-                        + " shorten, and both press juice out. The first cannot be avoided if meat is to be cooked; the second begins just where"
-                        + " many people stop.");
+        page.text(PHRASES.say("muscle-is-a-bundle-of"));
         page.text(
                 less > 0.01
-                        ? String.format(
-                                Locale.ROOT,
-                                "At %s salt the proteins swell and let each other go: our model takes %.0f %% off the juice that is pressed out"
-                                        + " (good to half of that, since measurements disagree).",
-                                percent(salt),
-                                100 * less)
-                        : "There is too little salt here to change how much juice is pressed out: below 0.5 % nobody has measured an"
-                                + " effect.");
-        page.head("Why it is taken out early");
-        page.text(String.format(
-                Locale.ROOT,
-                "At %s on the thermometer the outside is far hotter than the middle. That heat is on its way in: %s after it is out, the"
-                        + " middle peaks at %s, %.1f K higher. Thick pieces and hot ovens carry over more, thin pieces and gentle heat less.",
+                        ? PHRASES.say("at-salt-the-proteins-swell", percent(salt), 100 * less)
+                        : PHRASES.say("there-is-too-little-salt"));
+        page.head(PHRASES.say("why-it-is-taken-out"));
+        page.text(PHRASES.say(
+                "at-on-the-thermometer-the",
                 c(cook().pullTemperature()),
                 minutes(cook().timeToPeak().median()),
                 c(cook().peak().median()),
                 cook().peak().median() - cook().pullTemperature()));
         if (isFish()) {
-            page.head("Why fish goes to the official temperature");
-            page.text("For fish no official table trades temperature for time: "
-                    + cook().verdict().rule().holdTable().title() + ". The one figure is reached in the coldest spot.");
+            page.head(PHRASES.say("why-fish-goes-to-the"));
+            page.text(PHRASES.say(
+                    "for-fish-no-official-table",
+                    cook().verdict().rule().holdTable().title()));
             return;
         }
-        page.head("Why a lower temperature with time is enough");
-        page.text(
-                "Bacteria do not die at a temperature; they die at a rate, and the rate grows steeply. The table gives the time for the"
-                        + " same kill in this meat. It is read at the worst place, not at the middle by assumption.");
-        page.table(List.of("at", "hold for"), holds());
-        page.text(
-                "Guests who are pregnant, very young, old or weakened get the official minimum, whatever the table says.");
+        page.head(PHRASES.say("why-a-lower-temperature-with"));
+        page.text(PHRASES.say("bacteria-do-not-die-at"));
+        page.table(List.of("at", PHRASES.say("hold-for")), holds());
+        page.text(PHRASES.say("guests-who-are-pregnant-very"));
     }
 
     private boolean isFish() {
@@ -216,13 +181,10 @@ public final class PlanExplained {
         if (!isAhead()) {
             return;
         }
-        page.head("How the salt moves");
+        page.head(PHRASES.say("how-the-salt-moves"));
         double half = food().shape().halfThickness();
-        page.text(String.format(
-                Locale.ROOT,
-                "Each grain of salt in solution staggers about and forgets where it came from. Such a walk covers twice the way only in four"
-                        + " times the time. In the %s of this plan it covers some %.0f mm; the middle is %.0f mm away. That is why the outer 5 mm"
-                        + " hold %s and the middle %s when it is served.",
+        page.text(PHRASES.say(
+                "each-grain-of-salt-in",
                 minutes(plan.salting().time()),
                 1000 * Math.sqrt(diffusivity() * plan.salting().time()),
                 1000 * half,
@@ -230,10 +192,8 @@ public final class PlanExplained {
                 percent(plan.result().coreSalt().median())));
         plan.salting()
                 .even()
-                .ifPresent(even -> page.text(String.format(
-                        Locale.ROOT,
-                        "Left alone the salt evens out: after about %s (%s to %s) the middle is as salty as the mean, as far as a tongue can"
-                                + " tell.",
+                .ifPresent(even -> page.text(PHRASES.say(
+                        "left-alone-the-salt-evens",
                         minutes(even.typical()),
                         minutes(even.low()),
                         minutes(even.high()))));
@@ -251,10 +211,10 @@ public final class PlanExplained {
         for (double t = first; t < last; t += HOLD_STEP) {
             OptionalDouble hold = table.requiredHold(Temperature.fromCelsius(t));
             if (hold.isPresent()) {
-                rows.add(List.of(String.format(Locale.ROOT, "%.0f °C", t), minutes(hold.getAsDouble())));
+                rows.add(List.of(Phrases.figures("%.0f °C", t), minutes(hold.getAsDouble())));
             }
         }
-        rows.add(List.of(c(table.instantTemperature()), "no time: it is enough to get there"));
+        rows.add(List.of(c(table.instantTemperature()), PHRASES.say("no-time-it-is-enough")));
         return rows;
     }
 
@@ -262,12 +222,10 @@ public final class PlanExplained {
         SaltDiffusivity d = food().meat().diffusivity();
         Appliance appliance = plan.request().cook().appliance();
         double half = food().shape().halfThickness();
-        page.head("Salt");
+        page.head(PHRASES.say("salt"));
         page.formula("∂c/∂t = ∇·(D ∇c),   D(T) = D₅ exp[−(Ea/R)(1/T − 1/278.15 K)]");
-        page.text(String.format(
-                Locale.ROOT,
-                "D₅ = %.1f·10⁻¹⁰ m²/s with a geometric standard deviation of %.1f; Ea = %.0f kJ/mol (%.0f to %.0f). Over the half thickness of"
-                        + " %.1f mm the Fourier number of the salting is Dt/L² = %.2f; at 1 the middle has nearly caught up.",
+        page.text(PHRASES.say(
+                "d-10-m-s-with",
                 1e10 * d.medianAt5C(),
                 d.geometricStandardDeviation(),
                 d.activationEnergy().typical() / 1000,
@@ -275,54 +233,48 @@ public final class PlanExplained {
                 d.activationEnergy().high() / 1000,
                 1000 * half,
                 diffusivity() * plan.salting().time() / (half * half)));
-        page.head("Heat");
+        page.head(PHRASES.say("heat"));
         page.formula("ρ c(T) ∂T/∂t = ∇·(k ∇T),   −k ∂T/∂n = h (Tₛ − T∞) + ε σ (Tₛ⁴ − T∞⁴) + m″ L");
-        page.text(String.format(
-                Locale.ROOT,
-                "In the %s h = %.0f W/(m²·K) (%.0f to %.0f), by air or contact alone; the surface also radiates and evaporates, which holds it"
-                        + " near the boiling point while it is wet. Its true temperature is taken as %.0f °C within %.0f K.",
-                appliance.name().toLowerCase(Locale.ROOT),
+        page.text(PHRASES.say(
+                "in-the-h-w-m",
+                Phrases.within(appliance.name()),
                 appliance.convection().typical(),
                 appliance.convection().low(),
                 appliance.convection().high(),
                 Temperature.toCelsius(plan.request().cook().setting()),
                 appliance.setPointError()));
-        page.head("Kill");
-        page.formula("share = ∫ dt / t_hold(T(t)) ≥ 1 at the worst place");
+        page.head(PHRASES.say("kill"));
+        page.formula(PHRASES.say("share-dt-t-hold-t"));
         HoldTable table = cook().verdict().rule().holdTable();
-        page.text(String.format(
-                Locale.ROOT,
-                "t_hold: %s%s, %s. The share at the lower end of the ensemble is %.1f.",
+        page.text(PHRASES.say(
+                "t-hold-the-share-at",
                 table.title(),
-                table.logReduction() > 0 ? String.format(Locale.ROOT, ", %.1f decades", table.logReduction()) : "",
+                table.logReduction() > 0 ? PHRASES.say("decades", table.logReduction()) : "",
                 table.edition(),
                 cook().holdShare().low()));
-        page.head("Juice");
+        page.head(PHRASES.say("juice"));
         page.formula("loss = f·g(s)·[0.063·(x₁ + x₂)/2 + 0.182·x₃] + evaporation");
-        page.text(String.format(
-                Locale.ROOT,
-                "x are the denatured shares of myosin, of the soluble proteins with collagen, and of actin; f is this animal's factor (%.2f to"
-                        + " %.2f), g the effect of salt, %.2f at %s. Half band of the model against data: %.0f points of percent.",
+        page.text(PHRASES.say(
+                "x-are-the-denatured-shares",
                 food().meat().juiceFactor().low(),
                 food().meat().juiceFactor().high(),
                 JuiceLoss.saltFactor(plan.salting().after().median()),
                 percent(plan.salting().after().median()),
                 100 * JuiceLoss.HALF_BAND));
-        page.head("Uncertainty");
-        page.text(plan.members()
-                + " pieces with their own luck were carried through the whole day; intervals are what 90 of 100 of them show."
-                + " What moves the result most:");
+        page.head(PHRASES.say("uncertainty"));
+        page.text(PHRASES.say("pieces-with-their-own-luck", plan.members()));
         page.table(
-                List.of("result", "unknown", "moves it by"),
+                List.of(PHRASES.say("result"), PHRASES.say("unknown"), PHRASES.say("moves-it-by")),
                 plan.sensitivities().stream().map(PlanExplained::sensitivity).toList());
-        page.text("Sources: " + sources() + ".");
+        page.text(PHRASES.say("sources", sources()));
     }
 
     private static List<String> sensitivity(Sensitivity sensitivity) {
         return switch (sensitivity.result()) {
-            case TIME_TO_PULL -> effect("time in the heat", sensitivity, 1.0 / 60, "min");
-            case MEAN_SALT -> effect("salt on the plate", sensitivity, 100, "points of percent");
-            case MASS_LOSS -> effect("loss of weight", sensitivity, 100, "points of percent");
+            case TIME_TO_PULL -> effect(PHRASES.say("time-in-the-heat"), sensitivity, 1.0 / 60, "min");
+            case MEAN_SALT ->
+                effect(PHRASES.say("salt-on-the-plate"), sensitivity, 100, PHRASES.say("points-of-percent"));
+            case MASS_LOSS -> effect(PHRASES.say("loss-of-weight"), sensitivity, 100, PHRASES.say("points-of-percent"));
         };
     }
 
@@ -341,7 +293,7 @@ public final class PlanExplained {
                 .distinct()
                 .forEach(id -> books.find(id)
                         .ifPresent(book -> found.add(book.authors() + " " + book.year() + ", " + book.title())));
-        return found.isEmpty() ? "common practice" : String.join("; ", found);
+        return found.isEmpty() ? PHRASES.say("common-practice") : String.join("; ", found);
     }
 
     private void questions() {
@@ -350,18 +302,14 @@ public final class PlanExplained {
         if (isAhead()) {
             page.question(
                     n++,
-                    "A piece twice as thick lies in the same salt. How long until its middle is as far as the middle of this one after "
-                            + minutes(plan.salting().time()) + "?",
-                    "Four times as long, " + minutes(4 * plan.salting().time())
-                            + ": the way counts with its square, since Dt/L² must be the same.");
+                    PHRASES.say("a-piece-twice-as-thick", minutes(plan.salting().time())),
+                    PHRASES.say(
+                            "four-times-as-long-the", minutes(4 * plan.salting().time())));
             page.question(
                     n++,
-                    "Estimate the diffusion coefficient from the picture: how deep has the salt come when salting ends, and how long did it"
-                            + " take?",
-                    String.format(
-                            Locale.ROOT,
-                            "With a depth x near √(Dt): the plan uses D = %.1f·10⁻¹⁰ m²/s, so that x is about %.1f mm after %s. Readings from %.0f"
-                                    + " to %.0f mm are as good as the picture allows.",
+                    PHRASES.say("estimate-the-diffusion-coefficient"),
+                    PHRASES.say(
+                            "with-a-depth-x-near",
                             1e10 * diffusivity(),
                             1000 * Math.sqrt(diffusivity() * plan.salting().time()),
                             minutes(plan.salting().time()),
@@ -381,16 +329,14 @@ public final class PlanExplained {
         if (plan.salting().water() > 0) {
             page.question(
                     n++,
-                    String.format(
-                            Locale.ROOT,
-                            "The bath is %.0f g of salt in %.0f g of water. What is that in percent of the water, and of the whole?",
+                    PHRASES.say(
+                            "the-bath-is-g-of",
                             1000
                                     * plan.salting().saltPerWater()
                                     * plan.salting().water(),
                             1000 * plan.salting().water()),
-                    String.format(
-                            Locale.ROOT,
-                            "%.2f %% of the water, %.2f %% of salt and water together. Recipes mix the two up.",
+                    PHRASES.say(
+                            "of-the-water-of-salt",
                             100 * plan.salting().saltPerWater(),
                             100
                                     * plan.salting().saltPerWater()
@@ -398,23 +344,21 @@ public final class PlanExplained {
         }
         page.question(
                 n++,
-                "By how much would the meat be overdone if it were left in until the thermometer shows the wished "
-                        + c(cook().wished()) + "?",
-                String.format(
-                        Locale.ROOT,
-                        "By about the carry-over, %.1f K: it would peak near %s instead of %s.",
+                PHRASES.say("by-how-much-would-the", c(cook().wished())),
+                PHRASES.say(
+                        "by-about-the-carry-over",
                         cook().peak().median() - cook().pullTemperature(),
                         c(cook().wished() + cook().peak().median() - cook().pullTemperature()),
                         c(cook().peak().median())));
         holdQuestion(n++);
         page.question(
                 n,
-                "Which single measurement would make this plan surer, and why?",
+                PHRASES.say("which-single-measurement-would-make"),
                 plan.sensitivities().isEmpty()
-                        ? "The thickness: time goes with its square."
-                        : "What moves it most is the "
-                                + plan.sensitivities().get(0).input().words()
-                                + "; if it can be measured, measure it first.");
+                        ? PHRASES.say("the-thickness-time-goes-with")
+                        : PHRASES.say(
+                                "what-moves-it-most-is",
+                                plan.sensitivities().get(0).input().words()));
     }
 
     private void holdQuestion(int number) {
@@ -426,13 +370,9 @@ public final class PlanExplained {
         if (!isFish() && first.isPresent() && second.isPresent() && second.getAsDouble() > 0) {
             page.question(
                     number,
-                    String.format(
-                            Locale.ROOT,
-                            "Your thermometer shows 1 K too much, and you hold at what you believe is %s. By how much is the hold too short?",
-                            c(low + 1)),
-                    String.format(
-                            Locale.ROOT,
-                            "In truth it is %s, which needs %s instead of %s: %.1f times as long. That is why thermometers are checked in ice.",
+                    PHRASES.say("your-thermometer-shows-1-k", c(low + 1)),
+                    PHRASES.say(
+                            "in-truth-it-is-which",
                             c(low),
                             minutes(first.getAsDouble()),
                             minutes(second.getAsDouble()),

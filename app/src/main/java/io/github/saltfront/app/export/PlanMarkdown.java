@@ -6,12 +6,15 @@ import io.github.saltfront.plan.PlanSearch;
 import io.github.saltfront.plan.Slack;
 import io.github.saltfront.plan.Sodium;
 import io.github.saltfront.units.Temperature;
+import io.github.saltfront.words.Phrases;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 
 /** A plan as Markdown, for notes and for a class. */
 public final class PlanMarkdown {
+    private static final Phrases PHRASES = Phrases.of(PlanMarkdown.class);
+
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("EEE HH:mm", Locale.ENGLISH);
 
     private final PlanSearch.Found found;
@@ -36,26 +39,28 @@ public final class PlanMarkdown {
     private String write() {
         out.append("# ").append(safe(plan.request().food().meat().name())).append('\n');
         list(
-                "What you need",
+                PHRASES.say("what-you-need"),
                 ShoppingList.of(plan).stream().map(ShoppingList.Item::line).toList());
         list(
-                "Why salted so",
+                PHRASES.say("why-salted-so"),
                 plan.salting().reasons().stream().map(Plan.Reason::words).toList());
         clock();
         cook();
-        list("If it does not go to plan", Slack.of(plan).words(plan));
-        list("What matters most", WayWords.sensitivities(plan));
+        list(PHRASES.say("if-it-does-not-go"), Slack.of(plan).words(plan));
+        list(PHRASES.say("what-matters-most"), WayWords.sensitivities(plan));
         list(
-                "Other ways",
+                PHRASES.say("other-ways"),
                 found.alternatives().stream()
                         .map(a -> "**" + WayWords.title(a.way(), plan) + "** " + WayWords.balance(a, found.outcome()))
                         .toList());
-        list("Take care", plan.cautions().stream().map(c -> c.text()).toList());
+        list(
+                PHRASES.say("take-care"),
+                plan.cautions().stream().map(c -> c.text()).toList());
         return out.toString();
     }
 
     private void clock() {
-        out.append("\n## Clock (")
+        out.append(PHRASES.say("clock"))
                 .append(plan.request().timing().now().getZone())
                 .append(")\n\n| when | what |\n|---|---|\n");
         for (Plan.Step step : plan.clock()) {
@@ -70,30 +75,35 @@ public final class PlanMarkdown {
     private void cook() {
         Plan.CookPlan cook = plan.cooking();
         list(
-                "Cook",
+                PHRASES.say("cook"),
                 List.of(
-                        "Take it out " + TakeOut.when(plan)
-                                + (TakeOut.isByReading(plan)
-                                        ? ", after " + interval(cook.timeToPull(), 1.0 / 60, "%.0f") + " min."
-                                        : "."),
-                        "It rises to " + interval(cook.peak().scaled(1, -Temperature.ZERO_CELSIUS), 1, "%.1f")
-                                + " °C while it rests.",
-                        cook.verdict().headline() + " Official minimum for consumers: "
-                                + cook.verdict().rule().consumerMinimum().describe() + ".",
-                        "Salt on the plate " + interval(plan.result().meanSalt(), 100, "%.2f") + " %; sodium in 85 g "
-                                + String.format(
-                                        Locale.ROOT,
+                        PHRASES.say(
+                                "take-it-out",
+                                TakeOut.when(plan),
+                                (TakeOut.isByReading(plan)
+                                        ? PHRASES.say("after-min", interval(cook.timeToPull(), 1.0 / 60, "%.0f"))
+                                        : ".")),
+                        PHRASES.say(
+                                "it-rises-to-c-while",
+                                interval(cook.peak().scaled(1, -Temperature.ZERO_CELSIUS), 1, "%.1f")),
+                        PHRASES.say(
+                                "official-minimum-for-consumers",
+                                cook.verdict().headline(),
+                                cook.verdict().rule().consumerMinimum().describe()),
+                        PHRASES.say(
+                                "salt-on-the-plate-sodium",
+                                interval(plan.result().meanSalt(), 100, "%.2f"),
+                                Phrases.figures(
                                         "%.0f mg.",
                                         Sodium.declared(plan.result()
                                                         .servingSodium()
                                                         .median())
-                                                * 1e6)));
+                                                * 1e6))));
     }
 
     private static String interval(Interval interval, double factor, String form) {
-        return String.format(
-                Locale.ROOT,
-                form + " (" + form + " to " + form + ")",
+        return Phrases.figures(
+                PHRASES.say("to", form, form, form),
                 factor * interval.median(),
                 factor * interval.low(),
                 factor * interval.high());

@@ -14,11 +14,14 @@ import io.github.saltfront.safety.OfficialLimits;
 import io.github.saltfront.units.KitchenUnits;
 import io.github.saltfront.units.QuantityFormat;
 import io.github.saltfront.units.Temperature;
+import io.github.saltfront.words.Phrases;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 
 /** A plan as plain text, narrow enough for a phone. */
 public final class PlanText {
+    private static final Phrases PHRASES = Phrases.of(PlanText.class);
+
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("EEE HH:mm", Locale.ENGLISH);
 
     private final Plan plan;
@@ -41,16 +44,15 @@ public final class PlanText {
     private String write() {
         Request.Food food = plan.request().food();
         line(food.meat().name());
-        line(String.format(
-                Locale.ROOT,
-                "%d piece%s of %s, %s half thickness",
+        line(PHRASES.say(
+                "piece-of-half-thickness",
                 food.pieces(),
                 food.pieces() == 1 ? "" : "s",
                 mass(food.pieceMass()),
                 QuantityFormat.length(food.shape().halfThickness(), KitchenUnits.METRIC)));
         plan.thawing().ifPresent(thawing -> {
-            heading("THAW: in the refrigerator, covered");
-            row("time", thawing.words());
+            heading(PHRASES.say("thaw-in-the-refrigerator-covered"));
+            row(PHRASES.say("time"), thawing.words());
         });
         text.append('\n').append(SaltSection.of(plan.request(), plan.salting()));
         cook();
@@ -64,59 +66,70 @@ public final class PlanText {
     private void cook() {
         Plan.CookPlan cook = plan.cooking();
         Request.Cook with = plan.request().cook();
-        heading("COOK: " + with.appliance().name() + " at " + temperature(with.setting()));
+        heading(PHRASES.say("cook-at", with.appliance().name(), temperature(with.setting())));
         CookSequence sequence = with.sequence();
-        sequence.before().forEach(step -> row("before", sequence(step)));
+        sequence.before().forEach(step -> row(PHRASES.say("before"), sequence(step)));
         boolean timed = !plan.request().equipment().thermometer();
-        row("take out", TakeOut.isByReading(plan) ? "when it shows " + TakeOut.sign(plan) : TakeOut.when(plan));
+        row(
+                PHRASES.say("take-out"),
+                TakeOut.isByReading(plan) ? PHRASES.say("when-it-shows", TakeOut.sign(plan)) : TakeOut.when(plan));
         cook.reasons().forEach(this::bullet);
         row(
-                "after",
+                PHRASES.say("after"),
                 timed
                         ? QuantityFormat.time(60 * Math.ceil(cook.timeToPull().high() / 60))
                         : interval(cook.timeToPull(), 1.0 / 60, 0, "%.0f", "min"));
         loads(cook.loads());
         if (!sequence.isAlone()) {
-            row("", "in the stage that the thermometer ends");
+            row("", PHRASES.say("in-the-stage-that-the"));
         }
-        sequence.after().forEach(step -> row("next", sequence(step)));
+        sequence.after().forEach(step -> row(PHRASES.say("next"), sequence(step)));
         if (sequence.after().isEmpty()) {
-            row("then", "rises to " + peak(cook));
-            row("", interval(cook.timeToPeak(), 1.0 / 60, 0, "%.0f", "min") + " after it is out");
+            row(PHRASES.say("then"), PHRASES.say("rises-to", peak(cook)));
+            row("", PHRASES.say("after-it-is-out", interval(cook.timeToPeak(), 1.0 / 60, 0, "%.0f", "min")));
         } else {
-            row("hottest", peak(cook) + " in the middle");
+            row(PHRASES.say("hottest"), PHRASES.say("in-the-middle", peak(cook)));
         }
-        row("rest", QuantityFormat.time(cook.rest()) + ", " + sequence.rest().words());
-        row("served", interval(cook.served(), 1, -Temperature.ZERO_CELSIUS, "%.0f", "°C") + " in the middle");
+        row(
+                PHRASES.say("rest"),
+                QuantityFormat.time(cook.rest()) + ", " + sequence.rest().words());
+        row(
+                PHRASES.say("served"),
+                PHRASES.say("in-the-middle", interval(cook.served(), 1, -Temperature.ZERO_CELSIUS, "%.0f", "°C")));
         cook.check()
                 .ifPresentOrElse(
                         this::check,
                         () -> SolidCheck.whyNot(plan.request())
-                                .ifPresent(why -> row("checked", "not in three dimensions: " + why)));
+                                .ifPresent(why ->
+                                        row(PHRASES.say("checked"), PHRASES.say("not-in-three-dimensions", why))));
         ConsumerMinimum minimum = cook.verdict().rule().consumerMinimum();
-        row("kill", share(cook.holdShare()));
-        row("", "at the worst place (" + cook.verdict().rule().holdTable().title() + ")");
+        row(PHRASES.say("kill"), share(cook.holdShare()));
+        row(
+                "",
+                PHRASES.say(
+                        "at-the-worst-place", cook.verdict().rule().holdTable().title()));
         cook.holdAtTarget()
                 .ifPresent(hold -> row(
                         "",
-                        String.format(
-                                Locale.ROOT,
-                                "at %.1f °C that hold is %s",
+                        PHRASES.say(
+                                "at-c-that-hold-is",
                                 Temperature.toCelsius(cook.peak().median()),
-                                hold < 1 ? "under 1 s" : QuantityFormat.time(Math.ceil(hold)))));
-        row("come-up", interval(cook.warmth().comeUp(), 1.0 / 60, 0, "%.0f", "min") + " through 10-54 °C, at most 6 h");
-        row("official", "consumer minimum: " + minimum.describe());
+                                hold < 1 ? PHRASES.say("under-1-s") : QuantityFormat.time(Math.ceil(hold)))));
+        row(
+                PHRASES.say("come-up"),
+                PHRASES.say("through-10-54-c-at", interval(cook.warmth().comeUp(), 1.0 / 60, 0, "%.0f", "min")));
+        row(PHRASES.say("official"), PHRASES.say("consumer-minimum", minimum.describe()));
         text.append(TextLayout.wrapped(cook.verdict().headline(), "  ", "  "));
         cook.verdict().reasons().forEach(this::bullet);
         cook.warmth().limits().checks().stream()
                 .filter(LimitCheck::isNear)
-                .forEach(check -> bullet("Near or past a limit: " + check.text() + "."));
+                .forEach(check -> bullet(PHRASES.say("near-or-past-a-limit", check.text())));
         OfficialLimits.Serving serving = OfficialLimits.serving();
         row(
-                "serve",
-                "keep it at " + temperature(serving.hotHolding()) + " or above, or eat it within "
-                        + QuantityFormat.time(serving.out()));
-        row("", QuantityFormat.time(serving.outInHotAir()) + " where the air is above 32 °C (90 °F)");
+                PHRASES.say("serve"),
+                PHRASES.say(
+                        "keep-it-at-or-above", temperature(serving.hotHolding()), QuantityFormat.time(serving.out())));
+        row("", PHRASES.say("in-hot-air", QuantityFormat.time(serving.outInHotAir())));
     }
 
     private static String peak(Plan.CookPlan cook) {
@@ -126,25 +139,26 @@ public final class PlanText {
     private void loads(Loads loads) {
         if (loads.count() > 1) {
             row(
-                    "loads",
-                    loads.count() + " of " + loads.pieces() + " pieces, one every " + QuantityFormat.time(loads.cycle())
-                            + "; the first is kept hot for "
-                            + QuantityFormat.time(loads.delay()) + ", and dries a little");
+                    PHRASES.say("loads"),
+                    PHRASES.say(
+                            "of-pieces-one-every-the",
+                            loads.count(),
+                            loads.pieces(),
+                            QuantityFormat.time(loads.cycle()),
+                            QuantityFormat.time(loads.delay())));
         }
     }
 
     private static String sequence(CookSequence.Step step) {
-        return step.appliance().name() + " at " + temperature(step.setting()) + " for "
-                + QuantityFormat.time(step.time());
+        return PHRASES.say(
+                "at-for", step.appliance().name(), temperature(step.setting()), QuantityFormat.time(step.time()));
     }
 
     private void check(SolidCheck check) {
         row(
-                "checked",
-                String.format(
-                        Locale.ROOT,
-                        "in three dimensions: %.0f min against %.0f min in layers, peak %.1f °C against %.1f °C; the"
-                                + " numbers here are corrected by that",
+                PHRASES.say("checked"),
+                PHRASES.say(
+                        "in-three-dimensions-min-against",
                         check.time() / 60,
                         check.layerTime() / 60,
                         Temperature.toCelsius(check.peak()),
@@ -153,52 +167,51 @@ public final class PlanText {
 
     private static String share(Interval hold) {
         if (hold.low() >= 1) {
-            return "100 % or more of the required hold, predicted";
+            return PHRASES.say("100-or-more-of-the");
         }
-        return String.format(Locale.ROOT, "%.0f %% of the required hold (low end)", Math.floor(100 * hold.low()));
+        return PHRASES.say("of-the-required-hold-low", Math.floor(100 * hold.low()));
     }
 
     private void plate() {
         Plan.Result result = plan.result();
-        heading("ON THE PLATE (90 % intervals)");
-        row("salt", interval(result.meanSalt(), 100, 0, "%.2f", "% mean"));
-        row("", interval(result.outerSalt(), 100, 0, "%.2f", "% outer 5 mm"));
-        row("", interval(result.coreSalt(), 100, 0, "%.2f", "% middle"));
+        heading(PHRASES.say("on-the-plate-90-intervals"));
+        row(PHRASES.say("salt"), interval(result.meanSalt(), 100, 0, "%.2f", PHRASES.say("mean")));
+        row("", interval(result.outerSalt(), 100, 0, "%.2f", PHRASES.say("outer-5-mm")));
+        row("", interval(result.coreSalt(), 100, 0, "%.2f", PHRASES.say("middle")));
         if (plan.salting().treatment().isSoak()) {
-            row("uptake", interval(result.massGain(), 100, 0, "%.1f", "% of raw mass"));
+            row(PHRASES.say("uptake"), interval(result.massGain(), 100, 0, "%.1f", PHRASES.say("of-raw-mass")));
         }
-        row("loss", interval(result.massLoss(), 100, 0, "%.0f", "% of raw mass"));
+        row(PHRASES.say("loss"), interval(result.massLoss(), 100, 0, "%.0f", PHRASES.say("of-raw-mass")));
         text.append(QualitySection.text(result.quality(), result.evaporated()));
         double served = plan.request().food().mass() * (1 - result.massLoss().median());
-        row("serves", mass(served) + " in all");
+        row(PHRASES.say("serves"), PHRASES.say("in-all", mass(served)));
         table(result);
     }
 
     private void table(Plan.Result result) {
         Interval sodium = result.servingSodium();
         row(
-                "sodium",
-                String.format(
-                        Locale.ROOT,
-                        "%.0f mg in 85 g, as a label rounds it (%.0f to %.0f),",
+                PHRASES.say("sodium"),
+                PHRASES.say(
+                        "mg-in-85-g-as",
                         Sodium.declared(sodium.median()) * 1e6,
                         Sodium.declared(sodium.low()) * 1e6,
                         Sodium.declared(sodium.high()) * 1e6));
-        row("", Sodium.dailyValuePercent(sodium.median()) + " % of the Daily Value of 2300 mg");
+        row("", PHRASES.say("of-the-daily-value-of", Sodium.dailyValuePercent(sodium.median())));
         result.juiceSalt()
-                .ifPresent(juice ->
-                        row("juices", interval(juice, 100, 0, "%.1f", "% salt as they run; more when reduced")));
+                .ifPresent(juice -> row(
+                        PHRASES.say("juices"), interval(juice, 100, 0, "%.1f", PHRASES.say("salt-as-they-run-more"))));
     }
 
     private void clock() {
-        heading("CLOCK (" + plan.request().timing().now().getZone() + ")");
+        heading(PHRASES.say("clock-in", plan.request().timing().now().getZone()));
         for (Plan.Step step : plan.clock()) {
             text.append(TextLayout.wrapped(step.words(), "  " + CLOCK.format(step.time()) + "  ", " ".repeat(13)));
         }
     }
 
     private void cautions() {
-        heading("TAKE CARE");
+        heading(PHRASES.say("take-care"));
         for (Caution caution : plan.cautions()) {
             bullet(caution.text());
         }
@@ -209,12 +222,12 @@ public final class PlanText {
         if (plan.request().assumptions().isEmpty()) {
             return;
         }
-        heading("ASSUMED, SINCE THE FILE DOES NOT SAY");
+        heading(PHRASES.say("assumed-since-the-file-does"));
         for (Request.Assumption assumption : plan.request().assumptions()) {
             bullet(assumption.field() + ": " + assumption.value() + " (" + assumption.reason() + ")");
         }
-        text.append(TextLayout.wrapped(
-                "Predictions from " + plan.members() + " simulated pieces, seed " + plan.seed() + ".", 2));
+        text.append(
+                TextLayout.wrapped(PHRASES.say("predictions-from-simulated-pieces", plan.members(), plan.seed()), 2));
     }
 
     private void heading(String words) {
@@ -238,18 +251,11 @@ public final class PlanText {
     }
 
     private static String temperature(double kelvin) {
-        return String.format(
-                Locale.ROOT, "%.1f °C (%.0f °F)", Temperature.toCelsius(kelvin), Temperature.toFahrenheit(kelvin));
+        return Phrases.figures("%.1f °C (%.0f °F)", Temperature.toCelsius(kelvin), Temperature.toFahrenheit(kelvin));
     }
 
     private static String interval(Interval interval, double factor, double offset, String form, String unit) {
         Interval shown = interval.scaled(factor, offset);
-        return String.format(
-                Locale.ROOT,
-                form + " %s (" + form + " to " + form + ")",
-                shown.median(),
-                unit,
-                shown.low(),
-                shown.high());
+        return Phrases.figures(PHRASES.say("s-to", form, form, form), shown.median(), unit, shown.low(), shown.high());
     }
 }

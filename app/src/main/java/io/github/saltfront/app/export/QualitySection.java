@@ -5,56 +5,53 @@ import io.github.saltfront.plan.PlateQuality;
 import io.github.saltfront.quality.Browning;
 import io.github.saltfront.units.QuantityFormat;
 import io.github.saltfront.units.Temperature;
+import io.github.saltfront.words.Phrases;
 import java.util.LinkedHashMap;
-import java.util.Locale;
 import java.util.Map;
 
 /** Crust, skin and tenderness of a plan, for people and under the names of the file contract. */
 final class QualitySection {
+    private static final Phrases PHRASES = Phrases.of(QualitySection.class);
+
     private QualitySection() {}
 
     /** Rows of the plate, with words first and numbers behind. */
     static String text(PlateQuality quality, Interval evaporated) {
         StringBuilder text = new StringBuilder();
-        text.append(
-                TextLayout.row("of it", percent(evaporated) + " evaporates, " + percent(quality.dripped()) + " drips"));
         text.append(TextLayout.row(
-                quality.skin() ? "skin" : "surface",
-                String.format(
-                        Locale.ROOT,
-                        "%s, %s; hottest %.0f °C",
+                PHRASES.say("of-it"),
+                PHRASES.say("evaporates-drips", percent(evaporated), percent(quality.dripped()))));
+        text.append(TextLayout.row(
+                quality.skin() ? PHRASES.say("skin") : PHRASES.say("surface"),
+                PHRASES.say(
+                        "hottest-c",
                         quality.browningWord(),
                         quality.drynessWord(),
                         Temperature.toCelsius(quality.surfaceMaximum().median()))));
         String palest = Browning.word(quality.browning().low());
         String darkest = Browning.word(quality.browning().high());
         if (!palest.equals(darkest)) {
-            text.append(TextLayout.row("", "color between " + palest + " and " + darkest));
+            text.append(TextLayout.row("", PHRASES.say("color-between-and", palest, darkest)));
         }
-        text.append(TextLayout.row("tender", quality.tenderness()));
+        text.append(TextLayout.row(PHRASES.say("tender"), quality.tenderness()));
         quality.collagen()
                 .ifPresent(share -> text.append(TextLayout.row(
                         "",
-                        String.format(
-                                        Locale.ROOT,
-                                        "%.0f %% of the way (%.0f to %.0f)",
-                                        100 * share.median(),
-                                        100 * share.low(),
-                                        100 * share.high())
+                        PHRASES.say("of-the-way-to", 100 * share.median(), 100 * share.low(), 100 * share.high())
                                 + (quality.moreTime() > 0
-                                        ? "; about " + QuantityFormat.time(Math.ceil(quality.moreTime() / 600) * 600)
-                                                + " more at that heat"
+                                        ? PHRASES.say(
+                                                "about-more-at-that-heat",
+                                                QuantityFormat.time(Math.ceil(quality.moreTime() / 600) * 600))
                                         : ""))));
         if (!quality.doneness().isEmpty()) {
-            text.append(TextLayout.row("called", String.join("; ", quality.doneness())));
+            text.append(TextLayout.row(PHRASES.say("called"), String.join("; ", quality.doneness())));
         }
         return text.toString();
     }
 
     private static String percent(Interval share) {
-        return String.format(
-                Locale.ROOT,
-                "%.0f %% (%.0f to %.0f)",
+        return PHRASES.say(
+                "to",
                 Math.max(0, 100 * share.median()),
                 Math.max(0, 100 * share.low()),
                 Math.max(0, 100 * share.high()));

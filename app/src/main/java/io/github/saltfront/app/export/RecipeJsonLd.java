@@ -4,15 +4,17 @@ import io.github.saltfront.plan.BrineSheet;
 import io.github.saltfront.plan.Effort;
 import io.github.saltfront.plan.Plan;
 import io.github.saltfront.plan.Sodium;
+import io.github.saltfront.words.Phrases;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 
 /** A plan as a recipe in the vocabulary of schema.org, for publishing: weights in metric and US units, sodium of a serving. */
 public final class RecipeJsonLd {
+    private static final Phrases PHRASES = Phrases.of(RecipeJsonLd.class);
+
     private RecipeJsonLd() {}
 
     /**
@@ -42,25 +44,23 @@ public final class RecipeJsonLd {
                                 clock.get(0).time(), clock.get(clock.size() - 1).time())
                         .getSeconds()));
         json.put("recipeInstructions", instructions(plan));
-        json.put("tool", List.of(tool("a thermometer with a thin probe"), tool("a scale that shows grams")));
+        json.put(
+                "tool",
+                List.of(tool(PHRASES.say("a-thermometer-with-a-thin")), tool(PHRASES.say("a-scale-that-shows-grams"))));
         Map<String, Object> nutrition = new LinkedHashMap<>();
         nutrition.put("@type", "NutritionInformation");
-        nutrition.put("servingSize", "85 g (3 oz) cooked");
+        nutrition.put("servingSize", PHRASES.say("85-g-3-oz-cooked"));
         nutrition.put(
                 "sodiumContent",
-                String.format(
-                        Locale.ROOT,
-                        "%.0f mg",
-                        Sodium.declared(plan.result().servingSodium().median()) * 1e6));
+                Phrases.figures(
+                        "%.0f mg", Sodium.declared(plan.result().servingSodium().median()) * 1e6));
         json.put("nutrition", nutrition);
         return json;
     }
 
     private static String description(Plan plan) {
-        return String.format(
-                Locale.ROOT,
-                "Taken out %s, and rested %.0f min. Official minimum for consumers: %s. Times are for this weight and thickness; the"
-                        + " thermometer decides.",
+        return PHRASES.say(
+                "taken-out-and-rested-min",
                 TakeOut.when(plan),
                 plan.cooking().rest() / 60,
                 plan.cooking().verdict().rule().consumerMinimum().describe());
@@ -69,9 +69,10 @@ public final class RecipeJsonLd {
     private static String servings(Plan plan) {
         double cooked =
                 plan.request().food().mass() * (1 - plan.result().massLoss().median());
-        return ShoppingList.both(cooked) + ", "
-                + Math.max(1, Math.round(cooked * plan.request().food().edibleShare() / BrineSheet.SERVING))
-                + " servings of 85 g (3 oz)";
+        return PHRASES.say(
+                "servings-of-85-g-3",
+                ShoppingList.both(cooked),
+                Math.max(1, Math.round(cooked * plan.request().food().edibleShare() / BrineSheet.SERVING)));
     }
 
     private static double work(Plan plan) {

@@ -13,12 +13,15 @@ import io.github.saltfront.plan.SpoonedSalt;
 import io.github.saltfront.quality.Band;
 import io.github.saltfront.units.KitchenUnits;
 import io.github.saltfront.units.QuantityFormat;
+import io.github.saltfront.words.Phrases;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** What to do with salt, as plain text. */
 public final class SaltSection {
+    private static final Phrases PHRASES = Phrases.of(SaltSection.class);
+
     /** Longest wait in the refrigerator that is worth telling of [s]. */
     private static final double LONGEST_WAIT = 3 * 86400;
 
@@ -45,7 +48,7 @@ public final class SaltSection {
     }
 
     private String write() {
-        text.append(TextLayout.wrapped("SALT: " + treatment(salting.treatment()), 0));
+        text.append(TextLayout.wrapped(PHRASES.say("salt-how", treatment(salting.treatment())), 0));
         salting.reasons()
                 .forEach(reason ->
                         text.append(TextLayout.wrapped(reason.words() + source(reason.sources()), "  - ", "    ")));
@@ -53,22 +56,22 @@ public final class SaltSection {
         if (salting.salt() > 0) {
             String spoons = spoons(salting.salt());
             row(
-                    "salt",
+                    PHRASES.say("salt"),
                     request.equipment().scale()
-                            ? grams(salting.salt()) + " by the scale, or " + spoons
-                            : spoons + "; that is " + grams(salting.salt()) + " by a scale");
-            row("", "of " + lower(request.salting().salt().name()) + ", level");
+                            ? PHRASES.say("by-the-scale-or", grams(salting.salt()), spoons)
+                            : PHRASES.say("that-is-by-a-scale", spoons, grams(salting.salt())));
+            row("", PHRASES.say("of-level", lower(request.salting().salt().name())));
             loads();
         }
         salting.soaking().ifPresent(this::strength);
         time();
         Interval after = salting.after();
         row(
-                salting.treatment() == Request.Treatment.NONE ? "meat now" : "meat then",
-                percent(after.median()) + band(after) + " salt");
+                salting.treatment() == Request.Treatment.NONE ? PHRASES.say("meat-now") : PHRASES.say("meat-then"),
+                PHRASES.say("of-salt", percent(after.median()) + band(after)));
         salting.soaking().ifPresent(this::end);
         if (salting.finish() > 0) {
-            row("finish", grams(salting.finish()) + " salt on the outside before the heat");
+            row(PHRASES.say("finish"), PHRASES.say("salt-on-the-outside-before", grams(salting.finish())));
         }
         return text.toString();
     }
@@ -87,20 +90,20 @@ public final class SaltSection {
         for (Bath.Portion portion : bath.portions()) {
             double liters = portion.mass() / portion.liquid().density();
             row(
-                    bath.portions().indexOf(portion) == 0 ? "liquid" : "",
+                    bath.portions().indexOf(portion) == 0 ? PHRASES.say("liquid") : "",
                     grams(portion.mass()) + " (" + QuantityFormat.volume(liters, KitchenUnits.METRIC) + ") "
                             + lower(portion.liquid().name()));
         }
-        row("vessel", soaking.vessel());
+        row(PHRASES.say("vessel"), soaking.vessel());
         if (!bath.allergens().isEmpty()) {
             row(
-                    "allergens",
+                    PHRASES.say("allergens"),
                     bath.allergens().stream()
                             .map(a -> a.name().toLowerCase(Locale.ROOT))
                             .collect(Collectors.joining(", ")));
         }
         if (bath.addedSugar() > 0) {
-            row("sugar", grams(bath.addedSugar()));
+            row(PHRASES.say("sugar"), grams(bath.addedSugar()));
         }
     }
 
@@ -109,65 +112,58 @@ public final class SaltSection {
         if (bath.liquidSalt() > 0.0005 * bath.mass()) {
             boolean none = salting.salt() <= 0;
             row(
-                    none ? "salt" : "",
+                    none ? PHRASES.say("salt") : "",
                     none
-                            ? "none to add: " + grams(bath.liquidSalt()) + " is in the liquid"
-                            : grams(bath.liquidSalt()) + " more is in the liquid already, counted in");
+                            ? PHRASES.say("none-to-add-is-in", grams(bath.liquidSalt()))
+                            : PHRASES.say("more-is-in-the-liquid", grams(bath.liquidSalt())));
         }
         SaltStrength strength = bath.strength();
         double cold = request.salting().refrigerator();
-        row(
-                "strength",
-                String.format(Locale.ROOT, "%.1f %% of the mass of the water, that is", 100 * bath.saltPerWater()));
-        row("", String.format(Locale.ROOT, "%.1f %% of the mass of salt and water,", 100 * strength.saltFraction()));
-        row("", String.format(Locale.ROOT, "%.0f g per liter of water", strength.saltPerWaterVolume(cold)));
+        row(PHRASES.say("strength"), PHRASES.say("of-the-mass-of-the", 100 * bath.saltPerWater()));
+        row("", PHRASES.say("of-the-mass-of-salt", 100 * strength.saltFraction()));
+        row("", PHRASES.say("g-per-liter-of-water", strength.saltPerWaterVolume(cold)));
     }
 
     private void time() {
         if (salting.time() > 0) {
-            row("time", time(salting.time()) + ", in the refrigerator");
+            row(PHRASES.say("time"), PHRASES.say("in-the-refrigerator", time(salting.time())));
         }
         salting.window().ifPresent(window -> {
             Plan.Soaking soaking = salting.soaking().orElseThrow();
             if (window.earliest() <= window.latest()) {
-                row("earliest", time(window.earliest()) + " to taste seasoned");
-                row(soaking.isMatched() ? "done" : "best", best(window, soaking.isMatched()));
+                row(PHRASES.say("earliest"), PHRASES.say("to-taste-seasoned", time(window.earliest())));
+                row(soaking.isMatched() ? PHRASES.say("done") : PHRASES.say("best"), best(window, soaking.isMatched()));
             }
-            row("latest", time(window.latest()) + ", " + soaking.limit());
+            row(PHRASES.say("latest"), time(window.latest()) + ", " + soaking.limit());
         });
         salting.even().ifPresent(even -> {
             if (salting.time() < even.typical()) {
                 row(
-                        "even",
+                        PHRASES.say("even"),
                         even.typical() > LONGEST_WAIT
-                                ? "no: the middle stays milder than the outside"
-                                : "the middle catches up in " + range(even)
-                                        + " from the start; till then it is milder");
+                                ? PHRASES.say("no-the-middle-stays-milder")
+                                : PHRASES.say("the-middle-catches-up-in", range(even)));
             }
         });
     }
 
     private static String best(Plan.Window window, boolean isMatched) {
         if (isMatched && window.best() >= BrineSheet.LONGEST) {
-            return "not in " + time(BrineSheet.LONGEST) + "; it stays milder than the target";
+            return PHRASES.say("not-in-it-stays-milder", time(BrineSheet.LONGEST));
         }
-        return time(window.best()) + (isMatched ? ", nearly all the way" : "");
+        return time(window.best()) + (isMatched ? PHRASES.say("nearly-all-the-way") : "");
     }
 
     private void end(Plan.Soaking soaking) {
         if (soaking.isMatched()) {
-            row("at the end", percent(soaking.end()) + " salt, if it is left for good");
+            row(PHRASES.say("at-the-end"), PHRASES.say("salt-if-it-is-left", percent(soaking.end())));
         }
         soaking.acid().ifPresent(acid -> {
             Band depth = acid.depth();
             row(
-                    "acid",
-                    String.format(
-                            Locale.ROOT,
-                            "goes about %.1f mm deep in this time (%.1f to %.1f)",
-                            depth.typical() * 1000,
-                            depth.low() * 1000,
-                            depth.high() * 1000));
+                    PHRASES.say("acid"),
+                    PHRASES.say(
+                            "goes-about-mm-deep-in", depth.typical() * 1000, depth.low() * 1000, depth.high() * 1000));
             text.append(TextLayout.wrapped(acid.advice().words(), 12));
         });
     }
@@ -179,36 +175,26 @@ public final class SaltSection {
 
     private static String treatment(Request.Treatment treatment) {
         return switch (treatment) {
-            case WET_BRINE -> "wet, in a brine";
-            case EQUILIBRIUM -> "wet, in a weak brine matched to the target";
-            case DAIRY -> "in cultured milk with salt";
-            case MARINADE -> "in a marinade";
-            case DRY_SALT -> "dry, ahead";
-            case SURFACE_SALT -> "on the outside, just before";
-            case NONE, AUTO -> "none ahead";
+            case WET_BRINE -> PHRASES.say("wet-in-a-brine");
+            case EQUILIBRIUM -> PHRASES.say("wet-in-a-weak-brine");
+            case DAIRY -> PHRASES.say("in-cultured-milk-with-salt");
+            case MARINADE -> PHRASES.say("in-a-marinade");
+            case DRY_SALT -> PHRASES.say("dry-ahead");
+            case SURFACE_SALT -> PHRASES.say("on-the-outside-just-before");
+            case NONE, AUTO -> PHRASES.say("none-ahead");
         };
     }
 
     private static String band(Interval interval) {
         return interval.high() - interval.low() < 5e-5
                 ? ""
-                : " (" + percent(interval.low()) + " to " + percent(interval.high()) + ")";
+                : PHRASES.say("to", percent(interval.low()), percent(interval.high()));
     }
 
     private static String range(Band even) {
         return even.typical() >= TOLD_IN_HOURS
-                ? String.format(
-                        Locale.ROOT,
-                        "about %.0f h (%.0f to %.0f)",
-                        even.typical() / 3600,
-                        even.low() / 3600,
-                        even.high() / 3600)
-                : String.format(
-                        Locale.ROOT,
-                        "about %.0f min (%.0f to %.0f)",
-                        even.typical() / 60,
-                        even.low() / 60,
-                        even.high() / 60);
+                ? PHRASES.say("about-h-to", even.typical() / 3600, even.low() / 3600, even.high() / 3600)
+                : PHRASES.say("about-min-to", even.typical() / 60, even.low() / 60, even.high() / 60);
     }
 
     private static String time(double seconds) {
@@ -216,11 +202,11 @@ public final class SaltSection {
     }
 
     private static String percent(double fraction) {
-        return String.format(Locale.ROOT, "%.2f %%", 100 * fraction);
+        return Phrases.figures("%.2f %%", 100 * fraction);
     }
 
     private static String lower(String name) {
-        return name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
+        return Phrases.within(name.substring(0, 1)) + name.substring(1);
     }
 
     /** What each load takes, where they are salted one after the other. */
@@ -229,9 +215,10 @@ public final class SaltSection {
         double share = (double) once / request.food().pieces();
         if (share < 1) {
             String liquid = salting.water() > 0
-                    ? " in " + QuantityFormat.mass(share * salting.water(), KitchenUnits.METRIC) + " water, mixed anew"
+                    ? PHRASES.say(
+                            "in-water-mixed-anew", QuantityFormat.mass(share * salting.water(), KitchenUnits.METRIC))
                     : "";
-            row("", "for each load of " + once + ": " + grams(share * salting.salt()) + liquid);
+            row("", PHRASES.say("for-each-load-of", once, grams(share * salting.salt()), liquid));
         }
     }
 

@@ -8,12 +8,14 @@ import io.github.saltfront.plan.Request;
 import io.github.saltfront.plan.SpoonedSalt;
 import io.github.saltfront.units.KitchenUnits;
 import io.github.saltfront.units.QuantityFormat;
+import io.github.saltfront.words.Phrases;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** What a plan needs, by weight in metric and US units, salt by the spoon too. */
 public final class ShoppingList {
+    private static final Phrases PHRASES = Phrases.of(ShoppingList.class);
+
     private ShoppingList() {}
 
     /**
@@ -44,9 +46,8 @@ public final class ShoppingList {
         items.add(new Item(
                 name
                         + (pieces > 1
-                                ? String.format(
-                                        Locale.ROOT,
-                                        " (%d pieces of %s)",
+                                ? PHRASES.say(
+                                        "pieces-of",
                                         pieces,
                                         grams(request.food().pieceMass()))
                                 : ""),
@@ -58,7 +59,7 @@ public final class ShoppingList {
             String spoons = SpoonWords.of(
                     SpoonedSalt.of(salt, request.salting().salt(), Measure.UnitSystem.US, Catalog.load()));
             items.add(new Item(
-                    lower(request.salting().salt().name()), salt, both(salt) + ", by the spoon " + spoons + ","));
+                    lower(request.salting().salt().name()), salt, PHRASES.say("by-the-spoon", both(salt), spoons)));
         }
         return List.copyOf(items);
     }
@@ -68,7 +69,7 @@ public final class ShoppingList {
             items.add(new Item(lower(portion.liquid().name()), portion.mass(), both(portion.mass())));
         }
         if (bath.addedSugar() > 0) {
-            items.add(new Item("sugar", bath.addedSugar(), both(bath.addedSugar())));
+            items.add(new Item(PHRASES.say("sugar"), bath.addedSugar(), both(bath.addedSugar())));
         }
     }
 
@@ -82,6 +83,6 @@ public final class ShoppingList {
     }
 
     private static String lower(String name) {
-        return name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
+        return Phrases.within(name.substring(0, 1)) + name.substring(1);
     }
 }

@@ -1,12 +1,14 @@
 package io.github.saltfront.app.export;
 
 import io.github.saltfront.plan.SpoonedSalt;
+import io.github.saltfront.words.Phrases;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** Level spoons in words, with what they hold in truth. */
 final class SpoonWords {
+    private static final Phrases PHRASES = Phrases.of(SpoonWords.class);
+
     private static final String[] EIGHTHS = {"", "1/8", "1/4", "3/8", "1/2", "5/8", "3/4", "7/8"};
 
     /** Mass below which a tenth of a gram is told [kg]. */
@@ -16,12 +18,15 @@ final class SpoonWords {
 
     static String of(SpoonedSalt salt) {
         List<String> parts = new ArrayList<>();
-        add(parts, salt.quarterCups() / 4, new String[] {"", "1/4", "1/2", "3/4"}[salt.quarterCups() % 4], "cup");
-        add(parts, salt.tablespoons(), "", "tbsp");
-        add(parts, salt.eighthTeaspoons() / 8, EIGHTHS[salt.eighthTeaspoons() % 8], "tsp");
-        String form = salt.wanted() < FINE_BELOW ? "%s (%.1f to %.1f g)" : "%s (%.0f to %.0f g)";
-        return String.format(
-                Locale.ROOT,
+        add(
+                parts,
+                salt.quarterCups() / 4,
+                new String[] {"", "1/4", "1/2", "3/4"}[salt.quarterCups() % 4],
+                PHRASES.say("cup"));
+        add(parts, salt.tablespoons(), "", PHRASES.say("tablespoon"));
+        add(parts, salt.eighthTeaspoons() / 8, EIGHTHS[salt.eighthTeaspoons() % 8], PHRASES.say("teaspoon"));
+        String form = salt.wanted() < FINE_BELOW ? PHRASES.say("s-1f-to-1f-g") : PHRASES.say("s-0f-to-0f-g");
+        return Phrases.figures(
                 form,
                 String.join(" + ", parts),
                 salt.mass().low() * 1000,

@@ -3,10 +3,12 @@ package io.github.saltfront.app.export;
 import io.github.saltfront.plan.Plan;
 import io.github.saltfront.units.QuantityFormat;
 import io.github.saltfront.units.Temperature;
-import java.util.Locale;
+import io.github.saltfront.words.Phrases;
 
 /** What ends the heat, in words: a reading, a time where there is no thermometer, or the hold of a bath. */
 final class TakeOut {
+    private static final Phrases PHRASES = Phrases.of(TakeOut.class);
+
     private TakeOut() {}
 
     static boolean isByReading(Plan plan) {
@@ -16,8 +18,7 @@ final class TakeOut {
     /** The reading, or how long it stays in for the slow ones. */
     static String sign(Plan plan) {
         if (isByReading(plan)) {
-            return String.format(
-                    Locale.ROOT,
+            return Phrases.figures(
                     "%.1f °C (%.0f °F)",
                     Temperature.toCelsius(plan.cooking().pullTemperature()),
                     Temperature.toFahrenheit(plan.cooking().pullTemperature()));
@@ -28,10 +29,10 @@ final class TakeOut {
     /** When to take it out, as the end of a sentence. */
     static String when(Plan plan) {
         if (isByReading(plan)) {
-            return "when the middle shows " + sign(plan);
+            return PHRASES.say("when-the-middle-shows", sign(plan));
         }
         return plan.endsByHold()
-                ? "after " + sign(plan) + ": the hold decides, not a reading"
-                : "after " + sign(plan) + ", not before";
+                ? PHRASES.say("after-the-hold-decides-not", sign(plan))
+                : PHRASES.say("after-not-before", sign(plan));
     }
 }

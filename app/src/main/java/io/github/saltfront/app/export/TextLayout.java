@@ -1,5 +1,6 @@
 package io.github.saltfront.app.export;
 
+import io.github.saltfront.words.Phrases;
 import java.util.Locale;
 
 /** Plain text narrow enough for a phone. */
@@ -17,7 +18,7 @@ final class TextLayout {
     /** A mass [kg] in grams. */
     static String grams(double kilograms) {
         double g = kilograms * 1000;
-        return g < 100 ? String.format(Locale.ROOT, "%.1f g", g) : String.format(Locale.ROOT, "%.0f g", g);
+        return g < 100 ? Phrases.figures("%.1f g", g) : Phrases.figures("%.0f g", g);
     }
 
     /**

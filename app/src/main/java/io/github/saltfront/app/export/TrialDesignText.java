@@ -8,13 +8,15 @@ import io.github.saltfront.trial.Serving;
 import io.github.saltfront.trial.Sheet;
 import io.github.saltfront.trial.TrialDesign;
 import io.github.saltfront.trial.TrialRequest;
+import io.github.saltfront.words.Phrases;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** The design of a trial, for the cook: it holds the key and must be kept from tasters. */
 public final class TrialDesignText {
+    private static final Phrases PHRASES = Phrases.of(TrialDesignText.class);
+
     private final TrialFile file;
     private final TrialDesign design;
     private final StringBuilder text = new StringBuilder();
@@ -38,28 +40,33 @@ public final class TrialDesignText {
     private String write() {
         TrialRequest trial = file.trial();
         line(file.title());
-        line(trial.protocol().title() + ": " + trial.tasters() + " tasters"
-                + (trial.rounds() > 1 ? ", " + trial.rounds() + " rounds each" : "")
-                + ", seed " + trial.seed());
-        line("For the cook only: this page holds the key. Tasters see their sheets and nothing else.");
-        head("WHAT IT CAN SHOW");
+        line(PHRASES.say(
+                "tasters-seed",
+                trial.protocol().title(),
+                trial.tasters(),
+                (trial.rounds() > 1 ? PHRASES.say("rounds-each", trial.rounds()) : ""),
+                trial.seed()));
+        line(PHRASES.say("for-the-cook-only-this"));
+        head(PHRASES.say("what-it-can-show"));
         power().forEach(this::line);
-        head("PIECES, by lot");
+        head(PHRASES.say("pieces-by-lot"));
         for (Allocation.Assignment assignment : design.allocation().assignments()) {
             row(assignment.piece().id(), trial.samples().get(assignment.treatment()));
         }
         for (int i = 0; i < design.portions().size(); i++) {
-            line("Portions of " + trial.samples().get(i) + ": "
-                    + design.portions().get(i) + ".");
+            line(PHRASES.say(
+                    "portions-of", trial.samples().get(i), design.portions().get(i)));
         }
-        head("PLATES, in the order of tasting");
+        head(PHRASES.say("plates-in-the-order-of"));
         for (Sheet sheet : design.sheets()) {
             row(
-                    "taster " + sheet.taster() + (trial.rounds() > 1 ? " round " + sheet.round() : ""),
+                    trial.rounds() > 1
+                            ? PHRASES.say("taster-round", sheet.taster(), sheet.round())
+                            : PHRASES.say("taster", sheet.taster()),
                     sheet.servings().stream().map(this::serving).collect(Collectors.joining(";  ")));
         }
         line(balance());
-        head("HOLD EQUAL");
+        head(PHRASES.say("hold-equal"));
         String when = "";
         for (HoldEqual rule : HoldEqual.load()) {
             if (!rule.when().equals(when)) {
@@ -73,8 +80,8 @@ public final class TrialDesignText {
 
     private String serving(Serving serving) {
         String name = file.trial().samples().get(serving.sample());
-        return (serving.code().equals(TrialDesign.REFERENCE) ? "reference" : serving.code()) + " " + name + " ("
-                + serving.piece() + ")";
+        return (serving.code().equals(TrialDesign.REFERENCE) ? PHRASES.say("reference") : serving.code()) + " " + name
+                + " (" + serving.piece() + ")";
     }
 
     private List<String> power() {
@@ -89,28 +96,21 @@ public final class TrialDesignText {
         int n = rated ? trial.tasters() : trial.tasters() * trial.rounds();
         List<String> sentences = new ArrayList<>();
         if (file.sought().isEmpty()) {
-            sentences.add(
-                    "The file does not say what effect to look for. Add look_for, or try \"trial power\", before you"
-                            + " invite people: too few tasters can show nothing.");
+            sentences.add(PHRASES.say("the-file-does-not-say"));
             return sentences;
         }
         double power = file.sought().get().power(n, file.alpha());
-        sentences.add(String.format(
-                Locale.ROOT,
-                "If %s, this trial finds it with a chance of %s.",
-                file.sought().get().words(),
-                TrialWords.chance(power)));
+        sentences.add(PHRASES.say("if-this-trial-finds-it", file.sought().get().words(), TrialWords.chance(power)));
         if (power < 0.8) {
-            sentences.add("That is low: a trial that finds nothing will then say little. For a chance of 80 % it takes "
-                    + TrialWords.size(file.sought().get().size(file.alpha(), 0.8), rated ? "tasters" : "tastings")
-                    + ".");
+            sentences.add(PHRASES.say(
+                    "that-is-low-a-trial",
+                    TrialWords.size(
+                            file.sought().get().size(file.alpha(), 0.8),
+                            rated ? PHRASES.say("tasters") : PHRASES.say("tastings"))));
         }
-        sentences.add("Where there is no difference, it finds one with a chance of at most "
-                + TrialWords.chance(file.alpha()) + ".");
+        sentences.add(PHRASES.say("where-there-is-no-difference", TrialWords.chance(file.alpha())));
         if (trial.rounds() > 1) {
-            sentences.add(
-                    "Several rounds by the same people count as tastings for a difference, not for the claim that there"
-                            + " is none.");
+            sentences.add(PHRASES.say("several-rounds-by-the-same"));
         }
         return sentences;
     }
@@ -119,9 +119,8 @@ public final class TrialDesignText {
         int more = design.tastersToBalance();
         int orders = design.orderCounts().size();
         return more == 0
-                ? "Each of the " + orders + " serving orders is used equally often."
-                : "The " + orders + " serving orders are used as equally as this number allows; with " + more
-                        + " more taster" + (more == 1 ? "" : "s") + " they would be exactly.";
+                ? PHRASES.say("each-of-the-serving-orders", orders)
+                : PHRASES.say("the-serving-orders-are-used", orders, more, (more == 1 ? "" : "s"));
     }
 
     private void head(String words) {

@@ -2,12 +2,14 @@ package io.github.saltfront.app.export;
 
 import io.github.saltfront.trial.SampleSize;
 import io.github.saltfront.trial.SoughtEffect;
-import java.util.Locale;
+import io.github.saltfront.words.Phrases;
 import java.util.Optional;
 import java.util.OptionalInt;
 
 /** Before a trial: how many tasters, or what a number of tasters can show. */
 public final class TrialPowerText {
+    private static final Phrases PHRASES = Phrases.of(TrialPowerText.class);
+
     private TrialPowerText() {}
 
     /**
@@ -24,13 +26,13 @@ public final class TrialPowerText {
     public static String of(
             String title, String unit, SoughtEffect sought, double alpha, double power, OptionalInt tastings) {
         StringBuilder text = new StringBuilder(title).append('\n');
-        text.append(TextLayout.wrapped("Suppose " + sought.words() + ".", 0)).append('\n');
+        text.append(TextLayout.wrapped(PHRASES.say("suppose", sought.words()), 0))
+                .append('\n');
         if (tastings.isPresent()) {
             int n = tastings.getAsInt();
             text.append(TextLayout.wrapped(
-                    String.format(
-                            Locale.ROOT,
-                            "With %d %s such a difference is found with a chance of %s, and missed with a chance of %s.",
+                    PHRASES.say(
+                            "with-such-a-difference-is",
                             n,
                             unit,
                             TrialWords.chance(sought.power(n, alpha)),
@@ -39,13 +41,8 @@ public final class TrialPowerText {
         }
         Optional<SampleSize> size = sought.size(alpha, power);
         text.append(TextLayout.wrapped(
-                "To find it with a chance of " + TrialWords.chance(power) + " it takes " + TrialWords.size(size, unit)
-                        + ".",
-                0));
-        text.append(TextLayout.wrapped(
-                "Where there is no difference, a trial still finds one with a chance of up to "
-                        + TrialWords.chance(alpha) + ".",
-                0));
+                PHRASES.say("to-find-it-with-a", TrialWords.chance(power), TrialWords.size(size, unit)), 0));
+        text.append(TextLayout.wrapped(PHRASES.say("where-there-is-no-difference", TrialWords.chance(alpha)), 0));
         text.append('\n').append(TextLayout.wrapped(advice(size, sought), 0));
         return text.toString();
     }
@@ -53,14 +50,11 @@ public final class TrialPowerText {
     private static String advice(Optional<SampleSize> size, SoughtEffect sought) {
         int n = size.map(SampleSize::stable).orElse(SampleSize.MOST);
         if (n <= 40) {
-            return "Fix this number before the first bite, invite two or three more, and do not stop early because the"
-                    + " result looks good.";
+            return PHRASES.say("fix-this-number-before-the");
         }
         if (sought instanceof SoughtEffect.Majority || sought instanceof SoughtEffect.Gap) {
-            return "That is many. Fewer people can only show a larger effect; look for that, or leave the trial until you can"
-                    + " seat them.";
+            return PHRASES.say("that-is-many-fewer-people");
         }
-        return "That is many. If you can name what should differ (saltier, juicier, more tender), ask for it directly:"
-                + " a directional paired test (2-afc) finds the same difference with far fewer tasters than a triangle.";
+        return PHRASES.say("that-is-many-if-you");
     }
 }

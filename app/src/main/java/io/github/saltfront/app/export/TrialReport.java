@@ -8,6 +8,8 @@ import io.github.saltfront.trial.Estimate;
 import io.github.saltfront.trial.MeanDifference;
 import io.github.saltfront.trial.RatingsAnalysis;
 import io.github.saltfront.trial.TrialDesign;
+import io.github.saltfront.words.Language;
+import io.github.saltfront.words.Phrases;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -19,6 +21,8 @@ import java.util.stream.Collectors;
  * have shown, how it was analyzed and under which assumptions, and every answer.
  */
 public final class TrialReport {
+    private static final Phrases PHRASES = Phrases.of(TrialReport.class);
+
     private static final int WIDTH = 560;
     private static final int ROW = 46;
     private static final int LEFT = 20;
@@ -62,7 +66,7 @@ public final class TrialReport {
     }
 
     private void head(String title) {
-        page.append("<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"/>")
+        page.append("<!DOCTYPE html>\n<html lang=\"" + Language.spoken().tag() + "\"><head><meta charset=\"utf-8\"/>")
                 .append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/><title>")
                 .append(LethalityPage.escape(title))
                 .append("</title><style>\n")
@@ -80,7 +84,7 @@ public final class TrialReport {
     }
 
     private void result() {
-        page.append("<h2>What was found</h2>\n");
+        page.append("<h2>" + PHRASES.say("what-was-found") + "</h2>\n");
         List<Effect> effects = effects();
         picture(effects);
         page.append("<pre>")
@@ -93,29 +97,32 @@ public final class TrialReport {
         if (findings instanceof TrialFindings.RightWrong test) {
             Discrimination found = test.found();
             double guess = found.method().guessRate();
-            effects.add(percent("share of right answers", found.shareRight(), guess));
-            effects.add(percent("people who can tell, if the others guess", found.discriminators(), 0));
+            effects.add(percent(PHRASES.say("share-of-right-answers"), found.shareRight(), guess));
+            effects.add(percent(PHRASES.say("people-who-can-tell-if"), found.discriminators(), 0));
             double high = Double.isFinite(found.distance().high())
                     ? Math.max(4, found.distance().high())
                     : 6;
-            effects.add(new Effect("distance d'", found.distance(), 0, 0, high, ""));
+            effects.add(new Effect(PHRASES.say("distance-d"), found.distance(), 0, 0, high, ""));
         } else if (findings instanceof TrialFindings.Preferred preferred) {
             effects.add(percent(
-                    "share that prefers " + preferred.first() + " to " + preferred.second(),
+                    PHRASES.say("share-that-prefers-to", preferred.first(), preferred.second()),
                     preferred.found().shareOfFirst(),
                     0.5));
         } else if (findings instanceof TrialFindings.Rated rated) {
             for (RatingsAnalysis.Difference pair : rated.found().differences()) {
-                effects.add(symmetric(pair.first() + " less " + pair.second(), pair.difference(), 3, "points"));
+                effects.add(symmetric(
+                        PHRASES.say("less", pair.first(), pair.second()), pair.difference(), 3, PHRASES.say("points")));
             }
         } else if (findings instanceof TrialFindings.Weighed weighed) {
             MeanDifference yields = weighed.found().yields();
             effects.add(symmetric(
-                    "mass kept, " + weighed.found().first() + " less "
-                            + weighed.found().second(),
+                    PHRASES.say(
+                            "mass-kept-less",
+                            weighed.found().first(),
+                            weighed.found().second()),
                     yields.difference().mapped(v -> 100 * v),
                     5,
-                    "percentage points"));
+                    PHRASES.say("percentage-points")));
         } else {
             throw new AssertionError(findings);
         }
@@ -144,9 +151,9 @@ public final class TrialReport {
         for (int i = 0; i < effects.size(); i++) {
             row(effects.get(i), ROW * i + 16);
         }
-        page.append("</svg>\n<p>Dots are estimates, bars their ")
-                .append(TrialWords.level(findings.level()))
-                .append(" % intervals, dashed lines what no effect would give.</p>\n");
+        page.append("</svg>\n<p>")
+                .append(PHRASES.say("dots-are-estimates", TrialWords.level(findings.level())))
+                .append("</p>\n");
     }
 
     private void row(Effect effect, double y) {
@@ -188,39 +195,40 @@ public final class TrialReport {
     }
 
     private static String words(Effect effect) {
-        return effect.name() + ": "
-                + number(effect.estimate().value()) + " ("
-                + number(effect.estimate().low()) + " to "
-                + number(effect.estimate().high()) + ") " + effect.unit();
+        return PHRASES.say(
+                "to",
+                effect.name(),
+                number(effect.estimate().value()),
+                number(effect.estimate().low()),
+                number(effect.estimate().high()),
+                effect.unit());
     }
 
     private static String number(double value) {
-        return Double.isInfinite(value) ? "no end" : String.format(Locale.ROOT, "%.1f", value);
+        return Double.isInfinite(value) ? PHRASES.say("no-end") : String.format(Locale.ROOT, "%.1f", value);
     }
 
     private void layout(TrialFile file, TrialDesign design) {
-        page.append("<h2>How it was laid out</h2>\n<table>");
+        page.append("<h2>" + PHRASES.say("how-it-was-laid-out") + "</h2>\n<table>");
         List<String> samples = file.trial().samples();
-        line("Question", file.trial().protocol().question());
-        line("Samples", String.join(", ", samples));
-        line("Method", file.trial().protocol().id());
+        line(PHRASES.say("question"), file.trial().protocol().question());
+        line(PHRASES.say("samples"), String.join(", ", samples));
+        line(PHRASES.say("method"), file.trial().protocol().id());
         line(
-                "Tasters and rounds",
-                file.trial().tasters() + " tasters, " + file.trial().rounds() + " each");
+                PHRASES.say("tasters-and-rounds"),
+                PHRASES.say("tasters-each", file.trial().tasters(), file.trial().rounds()));
         line(
-                "Lot",
-                "pieces, serving orders and codes by lot from the seed "
-                        + file.trial().seed()
-                        + ", fixed before the first bite; the same seed draws the same design again");
+                PHRASES.say("lot"),
+                PHRASES.say("pieces-serving-orders-and-codes", file.trial().seed()));
         line(
-                "Pieces",
+                PHRASES.say("pieces"),
                 design.allocation().assignments().stream()
                         .map(a -> a.piece().id() + ": " + samples.get(a.treatment()))
                         .collect(Collectors.joining("; ")));
-        line("Blocks", blocks(design.allocation()));
-        line("Serving orders", orders(design, samples));
-        line("Codes", "three digits, none twice in the trial");
-        line("What it could have shown, said before", String.join(" ", TrialDesignText.power(file)));
+        line(PHRASES.say("blocks"), blocks(design.allocation()));
+        line(PHRASES.say("serving-orders"), orders(design, samples));
+        line(PHRASES.say("codes"), PHRASES.say("three-digits-none-twice-in"));
+        line(PHRASES.say("what-it-could-have-shown"), String.join(" ", TrialDesignText.power(file)));
         page.append("</table>\n");
     }
 
@@ -230,8 +238,8 @@ public final class TrialReport {
                 .distinct()
                 .count();
         return blocks > 1
-                ? blocks + " animals or packages; within each, treatments were given out by lot"
-                : "one; differences between animals are part of the differences between treatments";
+                ? PHRASES.say("animals-or-packages-within-each", blocks)
+                : PHRASES.say("one-differences-between-animals-are");
     }
 
     private static String orders(TrialDesign design, List<String> samples) {
@@ -250,38 +258,23 @@ public final class TrialReport {
     }
 
     private void method() {
-        page.append("<h2>How it was analyzed</h2>\n<ul>");
+        page.append("<h2>" + PHRASES.say("how-it-was-analyzed") + "</h2>\n<ul>");
         if (findings instanceof TrialFindings.RightWrong) {
-            item(
-                    "The number of right answers is binomial with the guess rate of the method; the chance of so many by guessing is the"
-                            + " exact upper tail, one-sided, since fewer right answers than by guessing mean nothing.");
-            item(
-                    "The interval of the share is Clopper and Pearson's (1934), exact and rather wide. That of d' is the likelihood"
-                            + " interval of the psychometric function of the method.");
-            item(
-                    "Assumed: tasters answer independently and guess when they cannot tell. Where one taster answers more than once"
-                            + " the answers may be alike, and the interval is then too short.");
+            item(PHRASES.say("the-number-of-right-answers"));
+            item(PHRASES.say("the-interval-of-the-share"));
+            item(PHRASES.say("assumed-tasters-answer-independently"));
         } else if (findings instanceof TrialFindings.Preferred) {
-            item(
-                    "Answers for the first sample are binomial; answers without preference are set aside and counted. The chance is twice the"
-                            + " exact tail, two-sided.");
-            item(
-                    "The interval of the share is Clopper and Pearson's (1934). Assumed: one answer does not depend on another.");
+            item(PHRASES.say("answers-for-the-first-sample"));
+            item(PHRASES.say("the-interval-of-the-share-2"));
         } else if (findings instanceof TrialFindings.Rated) {
-            item(
-                    "Linear mixed model by restricted maximum likelihood: samples are fixed, tasters random, so that a taster who gives"
-                            + " high scores to everything does not count as a difference. Degrees of freedom by Satterthwaite.");
-            item(
-                    "Intervals of pairs hold all together (Bonferroni). Assumed: points are steps of equal size and what is left over is normal"
-                            + " about the same width for all; with nine points and few tasters this is an approximation.");
+            item(PHRASES.say("linear-mixed-model-by-restricted"));
+            item(PHRASES.say("intervals-of-pairs-hold-all"));
         } else {
-            item(
-                    "Mass after cooking per mass before. Blocks with both treatments are compared within (paired t), otherwise by Welch's t.");
-            item("Assumed: pieces are independent within blocks and their spread is near normal.");
+            item(PHRASES.say("mass-after-cooking-per-mass"));
+            item(PHRASES.say("assumed-pieces-are-independent-within"));
         }
-        item(
-                "One question was asked and one comparison planned. Looking at further questions in the same answers needs another trial.");
-        item("No difference shown is not the same as no difference: the end of the interval says what is left open.");
+        item(PHRASES.say("one-question-was-asked-and"));
+        item(PHRASES.say("no-difference-shown-is-not"));
         page.append("</ul>\n");
     }
 
@@ -292,9 +285,9 @@ public final class TrialReport {
     private void answers(String csv) {
         List<String> lines =
                 csv.lines().filter(l -> !l.startsWith("#") && !l.isBlank()).toList();
-        page.append("<details><summary>Every answer, with the key (")
-                .append(Math.max(0, lines.size() - 1))
-                .append(" rows)</summary><div class=\"scroll\"><pre>")
+        page.append("<details><summary>")
+                .append(PHRASES.say("every-answer", Math.max(0, lines.size() - 1)))
+                .append("</summary><div class=\"scroll\"><pre>")
                 .append(LethalityPage.escape(String.join("\n", lines)))
                 .append("</pre></div></details>\n");
     }

@@ -5,10 +5,14 @@ import io.github.saltfront.trial.RatingProtocol;
 import io.github.saltfront.trial.Serving;
 import io.github.saltfront.trial.Sheet;
 import io.github.saltfront.trial.TrialDesign;
+import io.github.saltfront.words.Language;
+import io.github.saltfront.words.Phrases;
 import java.util.List;
 
 /** Blank score sheets to print, one page for each taster, without anything that gives a sample away. */
 public final class TrialSheets {
+    private static final Phrases PHRASES = Phrases.of(TrialSheets.class);
+
     private static final String STYLE = """
             @page{margin:18mm}
             body{font:13pt/1.45 Georgia,serif;color:#000;background:#fff;margin:0}
@@ -51,10 +55,10 @@ public final class TrialSheets {
     }
 
     private String write() {
-        page.append("<!DOCTYPE html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"/>")
+        page.append("<!DOCTYPE html>\n<html lang=\"" + Language.spoken().tag() + "\"><head><meta charset=\"utf-8\"/>")
                 .append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/><title>")
                 .append(LethalityPage.escape(title))
-                .append(": score sheets</title><style>\n")
+                .append(": " + PHRASES.say("score-sheets") + "</title><style>\n")
                 .append(STYLE)
                 .append("</style></head><body>\n");
         int rounds = design.request().rounds();
@@ -67,15 +71,19 @@ public final class TrialSheets {
     private void taster(List<Sheet> sheets) {
         page.append("<section><h1>")
                 .append(LethalityPage.escape(title))
-                .append("</h1>\n<div class=\"who\"><span>Taster <b>")
+                .append("</h1>\n<div class=\"who\"><span>")
+                .append(PHRASES.say("taster"))
+                .append(" <b>")
                 .append(sheets.get(0).taster())
-                .append("</b></span><span>Date ____________________</span></div>\n<p>")
-                .append("Taste from left to right in the order printed. Take a sip of water before each one. ")
+                .append("</b></span><span>")
+                .append(PHRASES.say("date"))
+                .append(" ____________________</span></div>\n<p>")
+                .append(PHRASES.say("taste-from-left-to-right"))
                 .append(rule())
-                .append(" Please do not talk about it until all sheets are in.</p>\n");
+                .append(" " + PHRASES.say("please-do-not-talk") + "</p>\n");
         for (Sheet sheet : sheets) {
             if (sheets.size() > 1) {
-                page.append("<h2>Round ").append(sheet.round()).append("</h2>\n");
+                page.append("<h2>" + PHRASES.say("round", sheet.round()) + "</h2>\n");
             }
             page.append("<p><b>")
                     .append(LethalityPage.escape(design.request().protocol().question()))
@@ -86,16 +94,17 @@ public final class TrialSheets {
                 plate(sheet);
             }
         }
-        page.append("<p>Anything you noticed:</p><div class=\"line\"></div><div class=\"line\"></div></section>\n");
+        page.append("<p>" + PHRASES.say("anything-you-noticed")
+                + "</p><div class=\"line\"></div><div class=\"line\"></div></section>\n");
     }
 
     private String rule() {
         if (design.request().protocol() instanceof RatingProtocol) {
-            return "Mark one box in each column.";
+            return PHRASES.say("mark-one-box-in-each");
         }
         return design.request().protocol() instanceof PreferenceProtocol
-                ? "Mark one box."
-                : "Mark one box. If you are not sure, guess.";
+                ? PHRASES.say("mark-one-box")
+                : PHRASES.say("mark-one-box-if-you");
     }
 
     private void plate(Sheet sheet) {
@@ -105,11 +114,11 @@ public final class TrialSheets {
             page.append("<div><span class=\"code\">")
                     .append(reference ? "R" : serving.code())
                     .append("</span>")
-                    .append(reference ? "reference" : "<span class=\"box\"></span>")
+                    .append(reference ? PHRASES.say("reference") : "<span class=\"box\"></span>")
                     .append("</div>");
         }
         if (design.request().protocol() instanceof PreferenceProtocol) {
-            page.append("<div>no<br/>preference<br/><span class=\"box\"></span></div>");
+            page.append("<div>" + PHRASES.say("no-preference") + "<br/><span class=\"box\"></span></div>");
         }
         page.append("</div>\n");
     }

@@ -7,12 +7,15 @@ import io.github.saltfront.trial.RightWrongProtocol;
 import io.github.saltfront.trial.Serving;
 import io.github.saltfront.trial.Sheet;
 import io.github.saltfront.trial.TrialDesign;
+import io.github.saltfront.words.Phrases;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
 /** Tables to fill in: answers and weights. They hold the key and are for the cook. */
 public final class TrialTables {
+    private static final Phrases PHRASES = Phrases.of(TrialTables.class);
+
     /** What a formula begins with, in plain and in wide letters. */
     private static final String FORMULA = "=+-@\uff1d\uff0b\uff0d\uff20";
 
@@ -50,9 +53,7 @@ public final class TrialTables {
      * @return CSV text that {@code trial analyze} reads
      */
     public static String answers(TrialDesign design, Answers answers) {
-        StringBuilder text =
-                new StringBuilder("# For the cook only: holds the key. Fill in the last column; leave it empty"
-                        + " where there is no answer.\n");
+        StringBuilder text = new StringBuilder(PHRASES.say("for-the-cook-only-holds"));
         boolean preference = design.request().protocol() instanceof PreferenceProtocol;
         boolean test = design.request().protocol() instanceof RightWrongProtocol;
         text.append(header(design, preference, test)).append('\n');
@@ -108,9 +109,7 @@ public final class TrialTables {
      * @return CSV text that {@code trial analyze} reads
      */
     public static String weights(TrialDesign design) {
-        StringBuilder text =
-                new StringBuilder("# Weigh each piece before the treatment and after cooking, to the gram.\n"
-                        + "method,piece,block,sample,before_g,after_g\n");
+        StringBuilder text = new StringBuilder(PHRASES.say("weigh-each-piece-before-the"));
         for (Allocation.Assignment assignment : design.allocation().assignments()) {
             text.append(line(
                     List.of(TrialAnswers.YIELD, assignment.piece().id()),

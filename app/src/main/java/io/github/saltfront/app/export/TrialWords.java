@@ -2,14 +2,22 @@ package io.github.saltfront.app.export;
 
 import io.github.saltfront.trial.Estimate;
 import io.github.saltfront.trial.SampleSize;
+import io.github.saltfront.words.Phrases;
 import java.util.Locale;
 import java.util.Optional;
 
 /** Numbers of a trial as a cook reads them. */
 final class TrialWords {
-    /** What an interval is. */
-    static final String INTERVAL = "An interval is the range of true values that fit these answers. Of many such"
-            + " intervals about %s in 100 hold the truth.";
+    private static final Phrases PHRASES = Phrases.of(TrialWords.class);
+
+    /**
+     * Says what an interval is.
+     *
+     * @param level its level in percent
+     */
+    static String interval(String level) {
+        return PHRASES.say("interval", level);
+    }
 
     private TrialWords() {}
 
@@ -17,10 +25,10 @@ final class TrialWords {
     static String chance(double probability) {
         double percent = 100 * probability;
         if (percent < 0.1) {
-            return "below 0.1 %";
+            return PHRASES.say("below", Phrases.figures("%.1f", 0.1));
         }
         if (percent > 99.9) {
-            return "above 99.9 %";
+            return PHRASES.say("above", Phrases.figures("%.1f", 99.9));
         }
         return plain(percent) + " %";
     }
@@ -33,48 +41,39 @@ final class TrialWords {
     /** Whole numbers without a point; small and large percentages with one place. */
     private static String plain(double percent) {
         boolean whole = Math.abs(percent - Math.rint(percent)) < 0.005 || percent >= 10 && percent <= 90;
-        return String.format(Locale.ROOT, whole ? "%.0f" : "%.1f", percent);
+        return Phrases.figures(whole ? "%.0f" : "%.1f", percent);
     }
 
     /** A share with its interval, in whole percent. */
     static String share(Estimate share) {
-        return String.format(
-                Locale.ROOT, "%.0f %% (%.0f to %.0f)", 100 * share.value(), 100 * share.low(), 100 * share.high());
+        return PHRASES.say("to", 100 * share.value(), 100 * share.low(), 100 * share.high());
     }
 
     /** A distance d'; no upper end is told as such. */
     static String distance(Estimate distance) {
         if (Double.isInfinite(distance.value())) {
-            return String.format(
-                    Locale.ROOT, "above %.1f; every answer is right, so no upper end can be given", distance.low());
+            return PHRASES.say("above-every-answer-is-right", distance.low());
         }
-        String high =
-                Double.isInfinite(distance.high()) ? "no end" : String.format(Locale.ROOT, "%.1f", distance.high());
-        return String.format(Locale.ROOT, "%.1f (%.1f to %s)", distance.value(), distance.low(), high);
+        String high = Double.isInfinite(distance.high())
+                ? PHRASES.say("no-end")
+                : String.format(Locale.ROOT, "%.1f", distance.high());
+        return PHRASES.say("to-2", distance.value(), distance.low(), high);
     }
 
     /** A signed difference with its interval. */
     static String difference(Estimate difference, String unit) {
-        return String.format(
-                Locale.ROOT,
-                "%+.1f %s (%+.1f to %+.1f)",
-                difference.value(),
-                unit,
-                difference.low(),
-                difference.high());
+        return PHRASES.say("to-3", difference.value(), unit, difference.low(), difference.high());
     }
 
     /** How many it takes, of what. */
     static String size(Optional<SampleSize> size, String unit) {
         if (size.isEmpty()) {
-            return "more than " + SampleSize.MOST + " " + unit
-                    + "; look for a larger effect or ask a more direct question";
+            return PHRASES.say("more-than-look-for-a", SampleSize.MOST, unit);
         }
         SampleSize found = size.get();
         if (found.first() == found.stable()) {
             return found.stable() + " " + unit;
         }
-        return found.stable() + " " + unit + " (the first number that reaches it is " + found.first()
-                + ", but one more can lose it again)";
+        return PHRASES.say("the-first-number-that-reaches", found.stable(), unit, found.first());
     }
 }

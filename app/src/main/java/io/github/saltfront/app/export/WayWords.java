@@ -10,6 +10,7 @@ import io.github.saltfront.plan.Way;
 import io.github.saltfront.plan.Wish;
 import io.github.saltfront.units.QuantityFormat;
 import io.github.saltfront.units.Temperature;
+import io.github.saltfront.words.Phrases;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,6 +19,8 @@ import java.util.Map;
 
 /** Alternatives and what matters most, in sentences. */
 final class WayWords {
+    private static final Phrases PHRASES = Phrases.of(WayWords.class);
+
     /** Inputs that are told of a result, at most. */
     private static final int TOLD = 2;
 
@@ -31,20 +34,14 @@ final class WayWords {
         boolean sameHeat = sameAppliance && Math.abs(way.setting() - cook.setting()) < 1;
         List<String> heat = new ArrayList<>();
         if (!sameHeat) {
-            heat.add(String.format(
-                    Locale.ROOT,
-                    "%s at %.0f °C",
-                    way.appliance().name().toLowerCase(Locale.ROOT),
-                    Temperature.toCelsius(way.setting())));
+            heat.add(PHRASES.say("at-c", Phrases.within(way.appliance().name()), Temperature.toCelsius(way.setting())));
         }
         if (way.core().isPresent()
                 && !way.core().equals(plan.request().taste().core())
                 && !isRaisedAnyway(way.core().getAsDouble(), plan.cooking())
                 && Math.abs(way.core().getAsDouble() - plan.cooking().wished()) > 0.5) {
-            heat.add(String.format(
-                    Locale.ROOT,
-                    "to a core of %.0f °C",
-                    Temperature.toCelsius(way.core().getAsDouble())));
+            heat.add(PHRASES.say(
+                    "to-a-core-of-c", Temperature.toCelsius(way.core().getAsDouble())));
         }
         return salting + (heat.isEmpty() ? "" : ", " + String.join(", ", heat));
     }
@@ -55,21 +52,20 @@ final class WayWords {
     }
 
     private static String salting(Way way) {
-        String time = way.time().isPresent() ? " for " + time(way.time().getAsDouble()) : "";
+        String time = way.time().isPresent()
+                ? PHRASES.say("for-a-time", time(way.time().getAsDouble()))
+                : "";
         return switch (way.treatment()) {
             case WET_BRINE ->
                 way.strength().isPresent()
-                        ? String.format(
-                                Locale.ROOT,
-                                "a strong brine of %.0f %%",
-                                100 * way.strength().getAsDouble())
-                        : "a wet brine" + time;
-            case EQUILIBRIUM -> "a weak brine matched to the target";
-            case DAIRY -> "cultured milk with salt";
-            case MARINADE -> "a marinade";
-            case DRY_SALT -> "dry salt" + time;
-            case SURFACE_SALT -> "salt on the outside just before the heat";
-            case NONE, AUTO -> "no salt ahead";
+                        ? PHRASES.say("a-strong-brine-of", 100 * way.strength().getAsDouble())
+                        : PHRASES.say("a-wet-brine", time);
+            case EQUILIBRIUM -> PHRASES.say("a-weak-brine-matched-to");
+            case DAIRY -> PHRASES.say("cultured-milk-with-salt");
+            case MARINADE -> PHRASES.say("a-marinade");
+            case DRY_SALT -> PHRASES.say("dry-salt", time);
+            case SURFACE_SALT -> PHRASES.say("salt-on-the-outside-just");
+            case NONE, AUTO -> PHRASES.say("no-salt-ahead");
         };
     }
 
@@ -77,26 +73,29 @@ final class WayWords {
     static String balance(PlanSearch.Alternative alternative, Outcome base) {
         String wins = list(alternative.wins(), alternative.outcome(), base);
         String loses = list(alternative.loses(), alternative.outcome(), base);
-        return "Wins: " + wins + "." + (loses.isEmpty() ? " Loses nothing that counts." : " Loses: " + loses + ".");
+        return PHRASES.say(
+                "wins",
+                wins,
+                (loses.isEmpty() ? PHRASES.say("loses-nothing-that-counts") : PHRASES.say("loses", loses)));
     }
 
     private static String list(List<Wish> wishes, Outcome outcome, Outcome base) {
         return String.join(
                 "; ",
                 wishes.stream()
-                        .map(wish -> wish.words() + " " + value(wish, outcome) + " (here " + value(wish, base) + ")")
+                        .map(wish -> PHRASES.say("here", wish.words(), value(wish, outcome), value(wish, base)))
                         .toList());
     }
 
     static String value(Wish wish, Outcome outcome) {
         double value = outcome.value(wish);
         return switch (wish) {
-            case JUICE, EVEN_SALT -> String.format(Locale.ROOT, "%.0f %%", 100 * value);
+            case JUICE, EVEN_SALT -> Phrases.figures("%.0f %%", 100 * value);
             case TENDER -> String.format(Locale.ROOT, "%.0f", 100 * value);
-            case CRISP_SKIN -> String.format(Locale.ROOT, "%.0f °C", Temperature.toCelsius(value));
+            case CRISP_SKIN -> Phrases.figures("%.0f °C", Temperature.toCelsius(value));
             case LITTLE_WORK -> String.format(Locale.ROOT, "%.0f", value);
             case SHORT -> time(value);
-            case LOW_SODIUM -> String.format(Locale.ROOT, "%.0f mg", value * 1e6);
+            case LOW_SODIUM -> Phrases.figures("%.0f mg", value * 1e6);
         };
     }
 
@@ -108,8 +107,8 @@ final class WayWords {
     static String tried(PlanSearch.Found found) {
         int dropped =
                 found.dropped().values().stream().mapToInt(Integer::intValue).sum();
-        StringBuilder words = new StringBuilder(String.format(
-                Locale.ROOT, "%d ways were tried, %d can be done", found.tried(), found.tried() - dropped));
+        StringBuilder words =
+                new StringBuilder(PHRASES.say("ways-were-tried-can-be", found.tried(), found.tried() - dropped));
         for (PlanSearch.Dropped reason : PlanSearch.Dropped.values()) {
             Integer count = found.dropped().get(reason);
             if (count != null) {
@@ -133,14 +132,16 @@ final class WayWords {
 
     private static String advice(Uncertainty input) {
         return switch (input) {
-            case THICKNESS -> "Measure the thickness: it";
-            case SETTING -> "Check the true temperature of the appliance: it";
-            case START -> "Measure how cold the meat is at the start: that";
-            case PROBE -> "Check the thermometer in ice water: its error";
+            case THICKNESS -> PHRASES.say("measure-the-thickness-it");
+            case SETTING -> PHRASES.say("check-the-true-temperature-of");
+            case START -> PHRASES.say("measure-how-cold-the-meat");
+            case PROBE -> PHRASES.say("check-the-thermometer-in-ice");
             default -> {
                 String words = input.words();
-                yield words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1)
-                        + " cannot be measured at home and";
+                yield PHRASES.say(
+                        "cannot-be-measured-at-home",
+                        words.substring(0, 1).toUpperCase(Locale.ROOT),
+                        words.substring(1));
             }
         };
     }
@@ -148,11 +149,9 @@ final class WayWords {
     private static String effect(Sensitivity s) {
         double effect = Math.abs(s.effect());
         return switch (s.result()) {
-            case TIME_TO_PULL -> String.format(Locale.ROOT, " moves the time in the heat by ±%.0f min.", effect / 60);
-            case MEAN_SALT ->
-                String.format(Locale.ROOT, " moves the salt on the plate by ±%.2f points of percent.", 100 * effect);
-            case MASS_LOSS ->
-                String.format(Locale.ROOT, " moves the loss of weight by ±%.1f points of percent.", 100 * effect);
+            case TIME_TO_PULL -> PHRASES.say("moves-the-time-in-the", effect / 60);
+            case MEAN_SALT -> PHRASES.say("moves-the-salt-on-the", 100 * effect);
+            case MASS_LOSS -> PHRASES.say("moves-the-loss-of-weight", 100 * effect);
         };
     }
 }

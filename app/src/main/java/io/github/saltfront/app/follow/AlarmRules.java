@@ -5,12 +5,15 @@ import io.github.saltfront.app.follow.Follower.Look;
 import io.github.saltfront.live.LiveCook;
 import io.github.saltfront.live.LiveWarning;
 import io.github.saltfront.live.Outlook;
+import io.github.saltfront.words.Phrases;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /** When an alarm is raised. What is raised stands until it is acknowledged, even if the outlook changes its mind. */
 final class AlarmRules {
+    private static final Phrases PHRASES = Phrases.of(AlarmRules.class);
+
     /** After this time an acknowledged alarm comes again if nothing was done [ms]; estimate. */
     static final long AGAIN_MS = 180_000;
 
@@ -65,14 +68,12 @@ final class AlarmRules {
                 look.heat() < look.heats().size() ? Optional.of(look.heats().get(look.heat())) : Optional.empty();
         LiveCook.Heat on = look.heats().get(look.heat() - 1);
         if (!on.told() && outlook.phase() == Outlook.Phase.HEAT) {
-            causes.add(new Cause(
-                    Kind.NEXT_HEAT,
-                    "By the plan's clock it goes on now: " + CookJson.heat(on) + ". Say so when it is there."));
+            causes.add(new Cause(Kind.NEXT_HEAT, PHRASES.say("by-the-plan-s-clock", CookJson.heat(on))));
         }
-        String where = next.map(heat -> "It goes on now: " + CookJson.heat(heat) + ".")
-                .orElse("Take it out of the heat now. It goes on warming inside while it rests.");
+        String where = next.map(heat -> PHRASES.say("it-goes-on-now", CookJson.heat(heat)))
+                .orElse(PHRASES.say("take-it-out-of-the"));
         switch (outlook.pull().advice()) {
-            case SOON -> causes.add(new Cause(Kind.GET_READY, "Get ready: it should come out within 5 minutes."));
+            case SOON -> causes.add(new Cause(Kind.GET_READY, PHRASES.say("get-ready-it-should-come")));
             case NOW -> causes.add(new Cause(Kind.PULL_NOW, where));
             default -> {
                 // nothing to do yet, or it is out
@@ -81,7 +82,7 @@ final class AlarmRules {
         boolean rested =
                 outlook.phase() == Outlook.Phase.REST && outlook.plate().rest() <= 0;
         if (rested) {
-            causes.add(new Cause(Kind.SERVE, "It has rested. Serve it, or keep it hot."));
+            causes.add(new Cause(Kind.SERVE, PHRASES.say("it-has-rested-serve-it")));
         }
         for (LiveWarning warning : outlook.warnings()) {
             switch (warning.kind()) {

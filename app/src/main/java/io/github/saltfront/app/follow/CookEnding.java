@@ -7,6 +7,7 @@ import io.github.saltfront.app.document.Node;
 import io.github.saltfront.app.export.OutlookJson;
 import io.github.saltfront.live.Outlook;
 import io.github.saltfront.units.Dimension;
+import io.github.saltfront.words.Phrases;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -14,6 +15,8 @@ import java.util.OptionalDouble;
 
 /** What is said when a cook is over, beside what was expected of it. */
 final class CookEnding {
+    private static final Phrases PHRASES = Phrases.of(CookEnding.class);
+
     private static final Map<String, String> SALT = words("too-mild", "just-right", "too-salty");
     private static final Map<String, String> JUICE = words("dry", "juicy", "very-juicy");
     private static final Map<String, String> DONENESS = words("underdone", "just-right", "overdone");
@@ -40,9 +43,10 @@ final class CookEnding {
         root.findChoice("salt", SALT).ifPresent(word -> content.put("salt", word));
         root.findChoice("juice", JUICE).ifPresent(word -> content.put("juice", word));
         root.findChoice("doneness", DONENESS).ifPresent(word -> content.put("doneness", word));
-        root.findParsed("note", "a few words", ToldEvent::note).ifPresent(text -> content.put("note", text));
+        root.findParsed("note", PHRASES.say("a-few-words"), ToldEvent::note)
+                .ifPresent(text -> content.put("note", text));
         if (raw.isPresent() && cooked.isPresent() && !(cooked.getAsDouble() <= 1.2 * raw.getAsDouble())) {
-            root.problem("weight_after", "The piece weighs more after than before; are the two weights exchanged?");
+            root.problem("weight_after", PHRASES.say("the-piece-weighs-more-after"));
         }
         document.requireNoErrors();
         if (raw.isPresent() && cooked.isPresent()) {

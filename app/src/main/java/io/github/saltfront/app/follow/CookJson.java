@@ -8,6 +8,7 @@ import io.github.saltfront.live.LiveSetup;
 import io.github.saltfront.live.Outlook;
 import io.github.saltfront.live.Spread;
 import io.github.saltfront.units.Temperature;
+import io.github.saltfront.words.Phrases;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -19,6 +20,8 @@ import java.util.TreeMap;
 
 /** Cooks under the names of the JSON interface. */
 final class CookJson {
+    private static final Phrases PHRASES = Phrases.of(CookJson.class);
+
     static final String SCHEMA = "saltfront.cook";
     private static final int SCHEMA_VERSION = 1;
 
@@ -118,8 +121,7 @@ final class CookJson {
 
     /** A heat in a few words. */
     static String heat(LiveCook.Heat heat) {
-        return String.format(
-                java.util.Locale.ROOT, "%s at %.0f °C", heat.appliance(), Temperature.toCelsius(heat.setting()));
+        return PHRASES.say("at-c", heat.appliance(), Temperature.toCelsius(heat.setting()));
     }
 
     private static Map<String, Object> clockTimes(RunningCook cook, Outlook outlook) {

@@ -9,6 +9,7 @@ import io.github.saltfront.safety.DeclaredProbeError;
 import io.github.saltfront.safety.Placement;
 import io.github.saltfront.safety.ProbeError;
 import io.github.saltfront.safety.UnknownProbeError;
+import io.github.saltfront.words.Phrases;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -32,6 +33,8 @@ public record CookOptions(
         OptionalDouble probeError,
         OptionalDouble distance,
         double speed) {
+    private static final Phrases PHRASES = Phrases.of(CookOptions.class);
+
     /** Nothing said. */
     public static final CookOptions USUAL =
             new CookOptions("", Optional.empty(), "C", OptionalDouble.empty(), OptionalDouble.empty(), 1);
@@ -59,8 +62,9 @@ public record CookOptions(
         Document document = DocumentReader.read("cook", body, DocumentFormat.JSON);
         Node root = document.root();
         CookOptions options = new CookOptions(
-                root.findParsed("title", "a title", CookOptions::title).orElse(""),
-                root.findParsed("started", "a time with its zone", ReadingText::instant),
+                root.findParsed("title", PHRASES.say("a-title"), CookOptions::title)
+                        .orElse(""),
+                root.findParsed("started", PHRASES.say("a-time-with-its-zone"), ReadingText::instant),
                 root.findChoice("unit", Map.of("C", "C", "F", "F")).orElse("C"),
                 root.findNumber("probe_error_k", 0.05, 5),
                 root.findNumber("distance_k", 0, 20),
@@ -72,7 +76,7 @@ public record CookOptions(
     private static String title(String text) {
         if (text.length() > LONGEST_TITLE) {
             throw new IllegalArgumentException(
-                    "Got " + text.length() + " letters, expected at most " + LONGEST_TITLE + "; shorten the title.");
+                    PHRASES.say("got-letters-expected-at-most", text.length(), LONGEST_TITLE));
         }
         return text.strip();
     }

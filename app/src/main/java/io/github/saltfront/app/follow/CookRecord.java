@@ -6,16 +6,18 @@ import io.github.saltfront.app.follow.Follower.Look;
 import io.github.saltfront.app.probe.LogProblem;
 import io.github.saltfront.app.probe.LogReading;
 import io.github.saltfront.live.MeasuredHold;
+import io.github.saltfront.words.Phrases;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** The record of a cook for the file: what the readings show by themselves, with all that was left out. */
 final class CookRecord {
+    private static final Phrases PHRASES = Phrases.of(CookRecord.class);
+
     private CookRecord() {}
 
     /**
@@ -38,20 +40,14 @@ final class CookRecord {
         List<LogProblem> problems = look.leftOut().stream()
                 .map(reading -> new LogProblem(
                         0,
-                        String.format(
-                                Locale.ROOT,
-                                "Reading of probe %s after %.1f min left out: it %s.",
-                                reading.probe(),
-                                reading.time() / 60,
-                                reading.why())))
+                        PHRASES.say("reading-of-probe-after-min", reading.probe(), reading.time() / 60, reading.why())))
                 .toList();
         LogReading reading = new LogReading(
                 measured.best().log(),
                 List.of(look.coreProbe()),
                 measured.all().log().size(),
                 problems,
-                List.of(
-                        "Kept by the program while it was cooked. The check sum is that of the record as a table (CSV)."),
+                List.of(PHRASES.say("kept-by-the-program-while")),
                 sha256(CookLog.csv(cook)));
         LethalityResult whole =
                 LethalityResult.of(reading, measured.all(), measured.verdict().rule(), programVersion);

@@ -7,6 +7,7 @@ import io.github.saltfront.live.LiveSetup;
 import io.github.saltfront.live.Reading;
 import io.github.saltfront.plan.Plan;
 import io.github.saltfront.units.Temperature;
+import io.github.saltfront.words.Phrases;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -26,6 +27,8 @@ import tools.jackson.databind.node.ObjectNode;
 
 /** All cooks of a server. After a restart those that were not ended go on from what is on the disk. */
 public final class CookRegistry implements AutoCloseable {
+    private static final Phrases PHRASES = Phrases.of(CookRegistry.class);
+
     /** Cooks that are followed at once. */
     static final int MOST_OPEN = 40;
 
@@ -88,11 +91,11 @@ public final class CookRegistry implements AutoCloseable {
         long now = kitchen.now();
         long started = options.started().orElse(now);
         if (started > now + 90_000 || started < now - LONGEST_MS / 2) {
-            throw Problems.of("started", "Got another time, expected one in the last two days; leave it out for now.");
+            throw Problems.of("started", PHRASES.say("got-another-time-expected-one"));
         }
         synchronized (open) {
             if (open.size() >= MOST_OPEN) {
-                throw Problems.of("", "There are " + MOST_OPEN + " cooks already, expected no more; end one first.");
+                throw Problems.of("", PHRASES.say("there-are-cooks-already-expected", MOST_OPEN));
             }
         }
         String kept = withTime(request, started);
@@ -149,7 +152,7 @@ public final class CookRegistry implements AutoCloseable {
     private RunningCook going(String id) {
         RunningCook cook = get(id);
         if (cook.isEnded()) {
-            throw Problems.of("", "This cook is over; begin another one.");
+            throw Problems.of("", PHRASES.say("this-cook-is-over-begin"));
         }
         return cook;
     }
@@ -238,13 +241,10 @@ public final class CookRegistry implements AutoCloseable {
         }
         List<ReadingText.Line> lines = lines(body, form);
         if (lines.isEmpty()) {
-            throw Problems.of("readings", "Got no reading, expected at least one.");
+            throw Problems.of("readings", PHRASES.say("got-no-reading-expected-at"));
         }
         if (lines.size() > Receipt.MOST) {
-            throw Problems.of(
-                    "readings",
-                    "Got " + lines.size() + " readings at once, expected at most " + Receipt.MOST
-                            + "; send them in parts.");
+            throw Problems.of("readings", PHRASES.say("got-readings-at-once-expected", lines.size(), Receipt.MOST));
         }
         return receipt(cook, lines, form == Form.CSV ? "file" : "http");
     }
@@ -315,7 +315,7 @@ public final class CookRegistry implements AutoCloseable {
         long now = kitchen.now();
         Map<String, Object> content = ToldEvent.read(body, cook.clock(), now);
         if (ToldEvent.UNDO.equals(content.get("kind")) && !cook.has(content.get("undone"))) {
-            throw Problems.of("undone", "There is no such event to undo; look at the list again.");
+            throw Problems.of("undone", PHRASES.say("there-is-no-such-event"));
         }
         return CookJson.event(cook.tell(content, now));
     }
@@ -331,7 +331,7 @@ public final class CookRegistry implements AutoCloseable {
     public long connect(String id, byte[] body) {
         RunningCook cook = going(id);
         if (cook.sources().size() >= MOST_SOURCES) {
-            throw Problems.of("", "There are " + MOST_SOURCES + " sources already; remove one first.");
+            throw Problems.of("", PHRASES.say("there-are-sources-already-remove", MOST_SOURCES));
         }
         return cook.tell(MqttSettings.read(body), kitchen.now()).number();
     }

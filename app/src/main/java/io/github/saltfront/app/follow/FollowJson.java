@@ -1,11 +1,14 @@
 package io.github.saltfront.app.follow;
 
+import io.github.saltfront.words.Phrases;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 /** JSON as it is kept and sent. */
 final class FollowJson {
+    private static final Phrases PHRASES = Phrases.of(FollowJson.class);
+
     private static final JsonMapper MAPPER = JsonMapper.builder().build();
 
     private FollowJson() {}
@@ -27,9 +30,7 @@ final class FollowJson {
         try {
             return MAPPER.readTree(content);
         } catch (JacksonException e) {
-            throw new IllegalArgumentException(
-                    "Got what is no JSON (" + e.getOriginalMessage() + "), expected an object or a list of objects.",
-                    e);
+            throw new IllegalArgumentException(PHRASES.say("got-what-is-no-json", e.getOriginalMessage()), e);
         }
     }
 

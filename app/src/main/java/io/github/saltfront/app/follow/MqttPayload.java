@@ -1,12 +1,15 @@
 package io.github.saltfront.app.follow;
 
 import io.github.saltfront.app.document.DocumentException;
+import io.github.saltfront.words.Phrases;
 import java.util.List;
 import java.util.Optional;
 import tools.jackson.databind.JsonNode;
 
 /** Finds the reading in a message. */
 final class MqttPayload {
+    private static final Phrases PHRASES = Phrases.of(MqttPayload.class);
+
     private static final int LARGEST = 100_000;
 
     private MqttPayload() {}
@@ -18,7 +21,7 @@ final class MqttPayload {
      */
     static SentReading reading(byte[] payload, MqttSettings settings) {
         if (payload.length > LARGEST) {
-            throw new IllegalArgumentException("Got a message of " + payload.length + " bytes, expected a short one.");
+            throw new IllegalArgumentException(PHRASES.say("got-a-message-of-bytes", payload.length));
         }
         String text = text(payload).strip();
         boolean whole = settings.valuePath().isEmpty() && !settings.keepsTime();
@@ -53,8 +56,8 @@ final class MqttPayload {
                     node.isArray() && name.matches("[0-9]{1,4}") ? node.get(Integer.parseInt(name)) : node.get(name));
         }
         if (at.isEmpty() || at.get().isContainer() || at.get().isNull()) {
-            throw new IllegalArgumentException("There is no value under \"" + ReadingText.shown(path) + "\" in "
-                    + ReadingText.shown(shown) + "; correct the path.");
+            throw new IllegalArgumentException(
+                    PHRASES.say("there-is-no-value-under", ReadingText.shown(path), ReadingText.shown(shown)));
         }
         return at.get().asString();
     }

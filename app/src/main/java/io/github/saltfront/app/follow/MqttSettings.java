@@ -5,6 +5,7 @@ import io.github.saltfront.app.document.Document;
 import io.github.saltfront.app.document.DocumentFormat;
 import io.github.saltfront.app.document.DocumentReader;
 import io.github.saltfront.app.document.Node;
+import io.github.saltfront.words.Phrases;
 import java.net.URI;
 import java.util.LinkedHashMap;
 import java.util.Locale;
@@ -41,6 +42,8 @@ record MqttSettings(
         Optional<String> unit,
         String user,
         String password) {
+    private static final Phrases PHRASES = Phrases.of(MqttSettings.class);
+
     static final String KIND = "mqtt";
     private static final int PORT = 1883;
     private static final int SECURE_PORT = 8883;
@@ -52,13 +55,11 @@ record MqttSettings(
         Map<String, Object> content = new LinkedHashMap<>();
         content.put("kind", KIND);
         content.put("time_s", 0);
-        content.put(
-                "broker",
-                root.parsed("broker", "an address such as mqtt://192.168.1.10:1883", MqttSettings::broker, ""));
+        content.put("broker", root.parsed("broker", PHRASES.say("an-address-such-as-mqtt"), MqttSettings::broker, ""));
         content.put(
                 "version",
                 root.findChoice("version", Map.of("3.1.1", 3, "5", 5)).orElse(3));
-        content.put("topic", root.parsed("topic", "a topic such as kitchen/oven/probe1", MqttSettings::filter, ""));
+        content.put("topic", root.parsed("topic", PHRASES.say("a-topic-such-as-kitchen"), MqttSettings::filter, ""));
         for (String key : new String[] {"value_path", "time_path", "user", "password"}) {
             content.put(key, root.findText(key).orElse(""));
         }
@@ -68,10 +69,7 @@ record MqttSettings(
         role.ifPresent(text -> content.put("role", text));
         String place = role.orElse(probe);
         if (!ReadingCheck.ROLES.containsKey(place)) {
-            root.problem(
-                    "role",
-                    "The probe \"" + ReadingText.shown(probe)
-                            + "\" does not say where it is, expected core, second-core, surface, oven-air, refrigerator or brine.");
+            root.problem("role", PHRASES.say("the-probe-does-not-say", ReadingText.shown(probe)));
         }
         root.findChoice("unit", Map.of("C", "C", "F", "F")).ifPresent(unit -> content.put("unit", unit));
         document.requireNoErrors();
@@ -92,8 +90,7 @@ record MqttSettings(
     }
 
     private static String brokerWords(String text) {
-        return "Got \"" + ReadingText.shown(text)
-                + "\", expected the address of a broker such as mqtt://192.168.1.10:1883, or mqtts:// with TLS.";
+        return PHRASES.say("got-expected-the-address-of", ReadingText.shown(text));
     }
 
     private static String filter(String text) {
@@ -101,9 +98,7 @@ record MqttSettings(
             return MqttTopicFilter.of(text.strip()).toString();
         } catch (IllegalArgumentException e) {
             throw new IllegalArgumentException(
-                    "Got the topic \"" + ReadingText.shown(text)
-                            + "\", expected levels such as kitchen/oven/probe1; + stands alone for one level, # only at the end.",
-                    e);
+                    PHRASES.say("got-the-topic-expected-levels", ReadingText.shown(text)), e);
         }
     }
 

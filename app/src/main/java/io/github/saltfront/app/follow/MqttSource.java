@@ -9,10 +9,10 @@ import com.hivemq.client.mqtt.mqtt3.Mqtt3AsyncClient;
 import com.hivemq.client.mqtt.mqtt3.Mqtt3ClientBuilder;
 import com.hivemq.client.mqtt.mqtt5.Mqtt5AsyncClient;
 import com.hivemq.client.mqtt.mqtt5.Mqtt5ClientBuilder;
+import io.github.saltfront.words.Phrases;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
@@ -24,6 +24,8 @@ import java.util.concurrent.TimeUnit;
  * missed stays a gap, for it would come with a wrong time.
  */
 final class MqttSource implements AutoCloseable {
+    private static final Phrases PHRASES = Phrases.of(MqttSource.class);
+
     private static final long FIRST_DELAY_MS = 500;
     private static final long LONGEST_DELAY_MS = 15_000;
     private static final long SESSION_S = 86_400;
@@ -162,7 +164,7 @@ final class MqttSource implements AutoCloseable {
                         taken.refused().keySet().stream().findFirst().orElse(""));
                 acknowledge.run();
             } else {
-                count(0, 1, 0, "The reading could not be kept; is the disk full?");
+                count(0, 1, 0, PHRASES.say("the-reading-could-not-be"));
             }
         });
     }
@@ -194,19 +196,21 @@ final class MqttSource implements AutoCloseable {
     }
 
     private String sentence() {
-        String name = String.format(Locale.ROOT, "%s at %s:%d: ", settings.topic(), settings.host(), settings.port());
+        String name = PHRASES.say("at", settings.topic(), settings.host(), settings.port());
         if (!connected) {
-            return name + "no connection" + (trouble.isEmpty() ? " yet" : " (" + trouble + ")")
-                    + "; it is tried again.";
+            return PHRASES.say(
+                    "no-connection-it-is-tried", name, (trouble.isEmpty() ? PHRASES.say("yet") : " (" + trouble + ")"));
         }
         if (!problem.isEmpty()) {
-            return name + "the last message was left out. " + problem;
+            return PHRASES.say("the-last-message-was-left", name, problem);
         }
         if (accepted == 0) {
-            return name + "connected, nothing came on this topic yet"
-                    + (old > 0 ? " but an old value of an unknown time." : "; is it the right one?");
+            return PHRASES.say(
+                    "connected-nothing-came-on-this",
+                    name,
+                    (old > 0 ? PHRASES.say("but-an-old-value-of") : PHRASES.say("is-it-the-right-one")));
         }
-        return name + "connected, " + accepted + (accepted == 1 ? " reading." : " readings.");
+        return PHRASES.say("connected", name, accepted, (PHRASES.say(accepted == 1 ? "one-reading" : "readings")));
     }
 
     @Override

@@ -1,11 +1,14 @@
 package io.github.saltfront.app.follow;
 
+import io.github.saltfront.words.Phrases;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 
 /** Bytes that should be text. */
 final class Payload {
+    private static final Phrases PHRASES = Phrases.of(Payload.class);
+
     private Payload() {}
 
     /** Returns the text, or refuses what is none. */
@@ -20,8 +23,8 @@ final class Payload {
                 return text.startsWith("\uFEFF") ? text.substring(1) : text;
             }
         } catch (CharacterCodingException e) {
-            throw Problems.of("", "Got " + body.length + " bytes that are no text, expected UTF-8.");
+            throw Problems.of("", PHRASES.say("got-bytes-that-are-no", body.length));
         }
-        throw Problems.of("", "Got " + body.length + " bytes with control characters in them, expected plain text.");
+        throw Problems.of("", PHRASES.say("got-bytes-with-control-characters", body.length));
     }
 }

@@ -3,6 +3,7 @@ package io.github.saltfront.app.follow;
 import io.github.saltfront.app.store.StoredReading;
 import io.github.saltfront.live.Reading;
 import io.github.saltfront.units.Temperature;
+import io.github.saltfront.words.Phrases;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -12,6 +13,8 @@ import java.util.Optional;
  * reading counts is judged later, and it is kept in any case.
  */
 final class ReadingCheck {
+    private static final Phrases PHRASES = Phrases.of(ReadingCheck.class);
+
     private static final double COLDEST_C = -50;
     private static final double HOTTEST_C = 420;
 
@@ -60,14 +63,8 @@ final class ReadingCheck {
         String scale = unit(sent.unit());
         double celsius = Temperature.toCelsius(kelvin(sent.value(), scale));
         if (!(COLDEST_C <= celsius && celsius <= HOTTEST_C)) {
-            throw new IllegalArgumentException(String.format(
-                    Locale.ROOT,
-                    "Got %s °%s from probe \"%s\", expected %.0f to %.0f °C; check the unit and the plug of the probe.",
-                    plain(sent.value()),
-                    scale,
-                    probe,
-                    COLDEST_C,
-                    HOTTEST_C));
+            throw new IllegalArgumentException(
+                    PHRASES.say("got-from-probe-expected-to", plain(sent.value()), scale, probe, COLDEST_C, HOTTEST_C));
         }
         double time = time(sent, now);
         return new StoredReading(cook, probe, role, Math.round(1000 * time), sent.value(), scale, source, now);
@@ -76,8 +73,8 @@ final class ReadingCheck {
     private static String probe(String name) {
         String plain = name.strip();
         if (plain.isEmpty() || plain.length() > LONGEST_NAME || plain.chars().anyMatch(Character::isISOControl)) {
-            throw new IllegalArgumentException("Got \"" + ReadingText.shown(name)
-                    + "\" as the name of a probe, expected 1 to " + LONGEST_NAME + " letters, such as core.");
+            throw new IllegalArgumentException(
+                    PHRASES.say("got-as-the-name-of", ReadingText.shown(name), LONGEST_NAME));
         }
         return plain;
     }
@@ -88,13 +85,10 @@ final class ReadingCheck {
                 .or(() -> before)
                 .orElse(probe.toLowerCase(Locale.ROOT).replace(' ', '-').replace('_', '-'));
         if (!ROLES.containsKey(role)) {
-            throw new IllegalArgumentException(
-                    "Probe \"" + probe
-                            + "\" does not say where it is; give role as core, second-core, surface, oven-air, refrigerator or brine.");
+            throw new IllegalArgumentException(PHRASES.say("probe-does-not-say-where", probe));
         }
         if (before.isPresent() && !before.get().equals(role)) {
-            throw new IllegalArgumentException("Probe \"" + probe + "\" was in the role " + before.get()
-                    + " before and is now in " + role + "; give it another name if it was put elsewhere.");
+            throw new IllegalArgumentException(PHRASES.say("probe-was-in-the-role", probe, before.get(), role));
         }
         return role;
     }
@@ -107,7 +101,7 @@ final class ReadingCheck {
             case "F", "FAHRENHEIT" -> "F";
             default ->
                 throw new IllegalArgumentException(
-                        "Got the unit \"" + ReadingText.shown(said.orElse("")) + "\", expected C or F.");
+                        PHRASES.say("got-the-unit-expected-c", ReadingText.shown(said.orElse(""))));
         };
     }
 
@@ -121,13 +115,11 @@ final class ReadingCheck {
                 ? sent.seconds().getAsDouble()
                 : sent.instant().isPresent() ? clock.at(sent.instant().getAsLong()) : present;
         if (!(time <= present + AHEAD * clock.speed())) {
-            throw new IllegalArgumentException("The time of this reading lies " + span(time - present)
-                    + " ahead of this computer's clock; set the clock of the device, or leave the time out.");
+            throw new IllegalArgumentException(PHRASES.say("the-time-of-this-reading", span(time - present)));
         }
         if (!(time >= -BEFORE && time <= LONGEST)) {
-            throw new IllegalArgumentException("The time of this reading lies "
-                    + (time < 0 ? span(-time) + " before" : span(time) + " after")
-                    + " the meat went into the heat; set the clock of the device, or leave the time out.");
+            throw new IllegalArgumentException(PHRASES.say(
+                    "the-time-of-this-reading-2", (time < 0 ? span(-time) + " before" : span(time) + " after")));
         }
         return time;
     }

@@ -1,5 +1,6 @@
 package io.github.saltfront.app.follow;
 
+import io.github.saltfront.words.Phrases;
 import java.time.DateTimeException;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeParseException;
@@ -12,6 +13,8 @@ import tools.jackson.databind.JsonNode;
 
 /** Reads readings as programs and people send them: JSON objects, or lines of probe, time, value, unit. */
 final class ReadingText {
+    private static final Phrases PHRASES = Phrases.of(ReadingText.class);
+
     private static final Set<String> KEYS = Set.of("probe", "role", "time", "time_s", "time_min", "value", "unit");
     private static final List<String> COLUMNS = List.of("probe", "time", "value", "unit");
     private static final int LONGEST_SHOWN = 40;
@@ -45,17 +48,15 @@ final class ReadingText {
 
     private static SentReading reading(JsonNode node) {
         if (!node.isObject()) {
-            throw new IllegalArgumentException("Got " + shown(node.toString())
-                    + ", expected an object such as {\"probe\": \"core\", \"value\": 54.2, \"unit\": \"C\"}.");
+            throw new IllegalArgumentException(PHRASES.say("got-expected-an-object-such", shown(node.toString())));
         }
         for (String key : node.propertyNames()) {
             if (!KEYS.contains(key)) {
-                throw new IllegalArgumentException("Got the key \"" + shown(key)
-                        + "\", expected probe, role, time, time_s, time_min, value or unit.");
+                throw new IllegalArgumentException(PHRASES.say("got-the-key-expected-probe", shown(key)));
             }
         }
         if (!node.has("value")) {
-            throw new IllegalArgumentException("A reading needs a value; give what the thermometer shows.");
+            throw new IllegalArgumentException(PHRASES.say("a-reading-needs-a-value"));
         }
         SentReading reading = SentReading.now(number("value", node.get("value")))
                 .withProbe(text(node, "probe").orElse(SentReading.USUAL_PROBE), text(node, "role"));
@@ -77,8 +78,7 @@ final class ReadingText {
             return Optional.empty();
         }
         if (!value.isString()) {
-            throw new IllegalArgumentException(
-                    "Got " + shown(value.toString()) + " for " + key + ", expected text in quotation marks.");
+            throw new IllegalArgumentException(PHRASES.say("got-for-expected-text-in", shown(value.toString()), key));
         }
         return Optional.of(value.asString());
     }
@@ -93,8 +93,7 @@ final class ReadingText {
     static double number(String key, String text) {
         String plain = text.strip().replace(',', '.').replace('\u2212', '-');
         if (!plain.matches("[+-]?([0-9]{1,9}(\\.[0-9]*)?|\\.[0-9]+)([eE][+-]?[0-9]{1,2})?")) {
-            throw new IllegalArgumentException("Got \"" + shown(text) + "\" for " + key
-                    + ", expected a number such as 54.2; the thermometer may be unplugged.");
+            throw new IllegalArgumentException(PHRASES.say("got-for-expected-a-number", shown(text), key));
         }
         return Double.parseDouble(plain);
     }
@@ -105,12 +104,9 @@ final class ReadingText {
                     .toInstant()
                     .toEpochMilli();
         } catch (DateTimeParseException e) {
-            throw new IllegalArgumentException(
-                    "Got \"" + shown(text)
-                            + "\" for time, expected a time with its zone such as 2026-11-28T18:05:30+01:00; or leave it out.",
-                    e);
+            throw new IllegalArgumentException(PHRASES.say("got-for-time-expected-a", shown(text)), e);
         } catch (DateTimeException | ArithmeticException e) {
-            throw new IllegalArgumentException("Got \"" + shown(text) + "\" for time, which no clock shows.", e);
+            throw new IllegalArgumentException(PHRASES.say("got-for-time-which-no", shown(text)), e);
         }
     }
 
@@ -149,8 +145,8 @@ final class ReadingText {
     private static Line csvLine(int number, List<String> columns, List<String> cells) {
         try {
             if (cells.size() > columns.size()) {
-                throw new IllegalArgumentException("Got " + cells.size() + " cells, expected "
-                        + String.join(",", columns) + "; with a decimal comma separate the cells by semicolons.");
+                throw new IllegalArgumentException(
+                        PHRASES.say("got-cells-expected-with-a", cells.size(), String.join(",", columns)));
             }
             Optional<String> value = cell(columns, cells, "value");
             SentReading reading = SentReading.now(number("value", value.orElse("")))

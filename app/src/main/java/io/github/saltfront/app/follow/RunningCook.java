@@ -9,6 +9,7 @@ import io.github.saltfront.live.LiveSetup;
 import io.github.saltfront.live.Outlook;
 import io.github.saltfront.plan.Plan;
 import io.github.saltfront.plan.PlanningException;
+import io.github.saltfront.words.Phrases;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -28,6 +29,8 @@ import org.jspecify.annotations.Nullable;
  * behind, by a thread of this cook's own, so that nobody waits for a simulation.
  */
 final class RunningCook implements AutoCloseable {
+    private static final Phrases PHRASES = Phrases.of(RunningCook.class);
+
     private static final Logger LOG = Logger.getLogger(RunningCook.class.getName());
     private static final String ALARM = "alarm";
     private static final String ACKNOWLEDGED = "acknowledged";
@@ -172,8 +175,8 @@ final class RunningCook implements AutoCloseable {
                 known.putIfAbsent(reading.probe(), reading.role());
                 if (known.size() > Kitchen.MOST_PROBES) {
                     known.remove(reading.probe());
-                    throw new IllegalArgumentException("There are " + Kitchen.MOST_PROBES
-                            + " probes already, expected no more; use the names that are known.");
+                    throw new IllegalArgumentException(
+                            PHRASES.say("there-are-probes-already-expected", Kitchen.MOST_PROBES));
                 }
                 good.add(reading);
             } catch (IllegalArgumentException e) {
@@ -322,8 +325,7 @@ final class RunningCook implements AutoCloseable {
         } catch (RuntimeException e) {
             if (!closed) {
                 LOG.log(Level.SEVERE, "a cook cannot be computed", e);
-                fail("Saltfront failed on its own account (" + e.getClass().getSimpleName()
-                        + "). Readings are kept all the same; watch your thermometer.");
+                fail(PHRASES.say("saltfront-failed-on-its-own", e.getClass().getSimpleName()));
             }
         }
     }

@@ -8,8 +8,8 @@ import io.github.saltfront.app.store.StoredEvent;
 import io.github.saltfront.live.CookEvent;
 import io.github.saltfront.units.Dimension;
 import io.github.saltfront.units.Temperature;
+import io.github.saltfront.words.Phrases;
 import java.util.LinkedHashMap;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -24,6 +24,8 @@ import tools.jackson.databind.JsonNode;
  * @param content the whole of it
  */
 record ToldEvent(long number, String kind, double time, JsonNode content) {
+    private static final Phrases PHRASES = Phrases.of(ToldEvent.class);
+
     static final String DOOR = "door";
     static final String SETTING = "setting";
     static final String TURNED = "turned";
@@ -83,7 +85,7 @@ record ToldEvent(long number, String kind, double time, JsonNode content) {
                 content.put("probe", root.text("probe"));
                 content.put("unit", root.choice("unit", Map.of("C", "C", "F", "F")));
             }
-            case NOTE -> content.put("text", root.parsed("text", "a few words", ToldEvent::note, ""));
+            case NOTE -> content.put("text", root.parsed("text", PHRASES.say("a-few-words"), ToldEvent::note, ""));
             case UNDO -> content.put("undone", root.integer("undone", 1, Integer.MAX_VALUE));
             default -> {
                 // turned and taken out have a time only
@@ -96,7 +98,7 @@ record ToldEvent(long number, String kind, double time, JsonNode content) {
     static String note(String text) {
         if (text.length() > LONGEST_NOTE) {
             throw new IllegalArgumentException(
-                    "Got " + text.length() + " letters, expected at most " + LONGEST_NOTE + "; shorten the note.");
+                    PHRASES.say("got-letters-expected-at-most", text.length(), LONGEST_NOTE));
         }
         return text;
     }
@@ -104,15 +106,18 @@ record ToldEvent(long number, String kind, double time, JsonNode content) {
     private static double time(Node root, CookClock clock, long now) {
         double present = Math.max(0, clock.at(now));
         OptionalDouble minutes = root.findNumber("time_min", 0, 5760);
-        Optional<Long> instant = root.findParsed("time", "a time with its zone", ReadingText::instant);
+        Optional<Long> instant = root.findParsed("time", PHRASES.say("a-time-with-its-zone"), ReadingText::instant);
         double time = minutes.isPresent()
                 ? 60 * minutes.getAsDouble()
                 : instant.map(clock::at).orElse(present);
         if (time > present + 90 * clock.speed() || time < 0) {
             root.problem(
                     minutes.isPresent() ? "time_min" : "time",
-                    "Got a time " + (time < 0 ? "before the meat went in" : "that is still to come")
-                            + ", expected one since the meat went in; leave it out for now.");
+                    PHRASES.say(
+                            "got-a-time-expected-one",
+                            (time < 0
+                                    ? PHRASES.say("before-the-meat-went-in")
+                                    : PHRASES.say("that-is-still-to-come"))));
         }
         return Math.max(0, Math.min(time, present + 90));
     }
@@ -157,16 +162,16 @@ record ToldEvent(long number, String kind, double time, JsonNode content) {
     String words() {
         return switch (kind) {
             case DOOR ->
-                "Door open for "
-                        + Math.max(1, Math.round(content.path("duration_s").asDouble() / 60)) + " min";
-            case SETTING ->
-                String.format(
-                        Locale.ROOT, "Set to %.0f °C", content.path("setting_c").asDouble());
-            case TURNED -> "Turned over";
-            case HEAT_BEGUN -> "Into heat " + content.path("number").asInt();
-            case TAKEN_OUT -> "Taken out of the heat";
-            case PROBE_MOVED -> "Probe " + probe() + " moved";
-            case UNIT -> "Probe " + probe() + " reads °" + content.path("unit").asString();
+                PHRASES.say(
+                        "door-open-for-min",
+                        Math.max(1, Math.round(content.path("duration_s").asDouble() / 60)));
+            case SETTING -> PHRASES.say("set-to-c", content.path("setting_c").asDouble());
+            case TURNED -> PHRASES.say("turned-over");
+            case HEAT_BEGUN -> PHRASES.say("into-heat", content.path("number").asInt());
+            case TAKEN_OUT -> PHRASES.say("taken-out-of-the-heat");
+            case PROBE_MOVED -> PHRASES.say("probe-moved", probe());
+            case UNIT ->
+                PHRASES.say("probe-reads", probe(), content.path("unit").asString());
             case NOTE -> content.path("text").asString("");
             default -> kind;
         };

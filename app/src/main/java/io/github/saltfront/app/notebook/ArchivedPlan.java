@@ -1,6 +1,7 @@
 package io.github.saltfront.app.notebook;
 
 import io.github.saltfront.app.store.SavedPlan;
+import io.github.saltfront.words.Phrases;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,6 +11,8 @@ import tools.jackson.databind.node.ObjectNode;
 
 /** A saved plan in the archive of a notebook: its request, which goes through the usual readers when it is opened. */
 final class ArchivedPlan {
+    private static final Phrases PHRASES = Phrases.of(ArchivedPlan.class);
+
     private static final int LONGEST_TITLE = 200;
     private static final int LONGEST_REQUEST = 100_000;
     private static final int MOST = 20_000;
@@ -36,7 +39,7 @@ final class ArchivedPlan {
      */
     static List<SavedPlan> read(JsonNode nodes) {
         if (nodes.size() > MOST) {
-            throw broken("more than " + MOST + " saved plans");
+            throw broken(PHRASES.say("more-than-saved-plans", MOST));
         }
         List<SavedPlan> plans = new ArrayList<>();
         for (JsonNode node : nodes) {
@@ -46,14 +49,14 @@ final class ArchivedPlan {
                     && title.length() <= LONGEST_TITLE
                     && title.chars().noneMatch(Character::isISOControl);
             if (!id.matches("[A-Za-z0-9-]{1,64}") || !isTitle) {
-                throw broken("a saved plan without a usable id or title");
+                throw broken(PHRASES.say("a-saved-plan-without-a"));
             }
             if (!(node.path("request") instanceof ObjectNode request)) {
-                throw broken("a saved plan without a request");
+                throw broken(PHRASES.say("a-saved-plan-without-a-2"));
             }
             String text = NotebookJson.text(request);
             if (text.length() > LONGEST_REQUEST) {
-                throw broken("a saved plan whose request is longer than " + LONGEST_REQUEST + " characters");
+                throw broken(PHRASES.say("a-saved-plan-whose-request", LONGEST_REQUEST));
             }
             plans.add(new SavedPlan(
                     id,
@@ -67,7 +70,6 @@ final class ArchivedPlan {
     }
 
     private static IllegalArgumentException broken(String what) {
-        return new IllegalArgumentException("The archive is refused: it holds " + what
-                + "; expected what \"notebook export\" wrote. Nothing was added.");
+        return new IllegalArgumentException(PHRASES.say("the-archive-is-refused-it", what));
     }
 }

@@ -8,6 +8,7 @@ import io.github.saltfront.app.store.StoredAnswer;
 import io.github.saltfront.app.store.StoredTrial;
 import io.github.saltfront.app.store.Trials;
 import io.github.saltfront.trial.TrialDesign;
+import io.github.saltfront.words.Phrases;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -24,6 +25,8 @@ import tools.jackson.databind.JsonNode;
  * @param answers what they said
  */
 record ArchivedTrial(StoredTrial trial, int tasters, List<StoredAnswer> answers) {
+    private static final Phrases PHRASES = Phrases.of(ArchivedTrial.class);
+
     private static final int LONGEST = 300;
 
     ArchivedTrial {
@@ -62,8 +65,7 @@ record ArchivedTrial(StoredTrial trial, int tasters, List<StoredAnswer> answers)
         for (JsonNode node : nodes) {
             String id = node.path("id").asString("");
             if (!id.matches("[A-Za-z0-9-]{1,64}") || !node.path("document").isObject()) {
-                throw new IllegalArgumentException(
-                        "A trial of the archive has no usable id or document; nothing was added.");
+                throw new IllegalArgumentException(PHRASES.say("a-trial-of-the-archive"));
             }
             String document = NotebookJson.text(node.path("document"));
             TrialFile file;
@@ -72,8 +74,7 @@ record ArchivedTrial(StoredTrial trial, int tasters, List<StoredAnswer> answers)
                         "trial " + id, document.getBytes(StandardCharsets.UTF_8), DocumentFormat.JSON));
                 TrialDesign.draw(file.trial());
             } catch (DocumentException | IllegalArgumentException e) {
-                throw new IllegalArgumentException(
-                        "A trial of the archive cannot be read; nothing was added. " + e.getMessage(), e);
+                throw new IllegalArgumentException(PHRASES.say("a-trial-of-the-archive-2", e.getMessage()), e);
             }
             int tasters = file.trial().tasters();
             StoredTrial trial = new StoredTrial(
@@ -90,8 +91,7 @@ record ArchivedTrial(StoredTrial trial, int tasters, List<StoredAnswer> answers)
             int round = node.path("round").asInt(0);
             String code = node.path("code").asString("");
             if (taster < 1 || taster > tasters || round < 1 || code.length() > LONGEST) {
-                throw new IllegalArgumentException("A trial of the archive has an answer of taster " + taster
-                        + " in round " + round + ", expected one of its " + tasters + " tasters; nothing was added.");
+                throw new IllegalArgumentException(PHRASES.say("a-trial-of-the-archive-3", taster, round, tasters));
             }
             answers.add(new StoredAnswer(
                     taster,

@@ -7,6 +7,7 @@ import io.github.saltfront.safety.InstrumentCheck;
 import io.github.saltfront.units.Dimension;
 import io.github.saltfront.units.QuantityParser;
 import io.github.saltfront.units.Temperature;
+import io.github.saltfront.words.Phrases;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Optional;
@@ -33,6 +34,8 @@ public record CheckInput(
         String step,
         Optional<String> day,
         String note) {
+    private static final Phrases PHRASES = Phrases.of(CheckInput.class);
+
     private static final int LONGEST_NAME = 60;
     private static final int LONGEST_NOTE = 500;
     private static final double HIGHEST = 6000;
@@ -47,8 +50,7 @@ public record CheckInput(
      */
     public StoredCheck check(LocalDate today, long now) {
         if (instrument.isBlank() || instrument.length() > LONGEST_NAME || note.length() > LONGEST_NOTE) {
-            throw new IllegalArgumentException("Got a name of " + instrument.length()
-                    + " characters, expected 1 to 60, and a note of at most 500.");
+            throw new IllegalArgumentException(PHRASES.say("got-a-name-of-characters", instrument.length()));
         }
         StoredCheck check = new StoredCheck(
                 UUID.randomUUID().toString(),
@@ -67,8 +69,7 @@ public record CheckInput(
         try {
             return day.map(LocalDate::parse).orElse(today);
         } catch (DateTimeParseException e) {
-            throw new IllegalArgumentException(
-                    "day: got \"" + day.orElse("") + "\", expected one such as 2026-11-28.", e);
+            throw new IllegalArgumentException(PHRASES.say("day-got-expected-one-such", day.orElse("")), e);
         }
     }
 
@@ -77,8 +78,7 @@ public record CheckInput(
             return Optional.empty();
         }
         if (altitude.isPresent() == pressure.isPresent()) {
-            throw new IllegalArgumentException("A reading in boiling water needs the altitude or the pressure, one of"
-                    + " them: water boils cooler where the air is thinner.");
+            throw new IllegalArgumentException(PHRASES.say("a-reading-in-boiling-water"));
         }
         double air = pressure.isPresent()
                 ? within(
@@ -102,7 +102,7 @@ public record CheckInput(
 
     private static double within(String name, double value, double low, double high, String range) {
         if (!(low <= value && value <= high)) {
-            throw new IllegalArgumentException(name + ": expected " + range + "; give that of your place.");
+            throw new IllegalArgumentException(PHRASES.say("expected-give-that-of-your", name, range));
         }
         return value;
     }

@@ -1,6 +1,7 @@
 package io.github.saltfront.app.notebook;
 
 import io.github.saltfront.app.store.StoredCheck;
+import io.github.saltfront.words.Phrases;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
@@ -12,6 +13,8 @@ import tools.jackson.databind.JsonNode;
 
 /** Checks of thermometers in the archive of a notebook. */
 final class CheckJson {
+    private static final Phrases PHRASES = Phrases.of(CheckJson.class);
+
     private CheckJson() {}
 
     static Map<String, Object> of(StoredCheck check) {
@@ -50,8 +53,7 @@ final class CheckJson {
                     node.path("note").asString(""),
                     node.path("created").asLong(0));
             if (!check.id().matches("[A-Za-z0-9-]{1,64}") || check.instrument().isBlank()) {
-                throw new IllegalArgumentException(
-                        "A check of a thermometer has no usable id or name; nothing was added.");
+                throw new IllegalArgumentException(PHRASES.say("a-check-of-a-thermometer"));
             }
             Thermometers.check(check);
             checks.add(check);
@@ -63,8 +65,7 @@ final class CheckJson {
         try {
             return LocalDate.parse(text).toString();
         } catch (DateTimeParseException e) {
-            throw new IllegalArgumentException(
-                    "A check of a thermometer has the day \"" + text + "\", expected one such as 2026-11-28.", e);
+            throw new IllegalArgumentException(PHRASES.say("a-check-of-a-thermometer-2", text), e);
         }
     }
 }

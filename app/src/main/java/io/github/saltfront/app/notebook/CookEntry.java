@@ -6,6 +6,7 @@ import io.github.saltfront.app.document.DocumentReader;
 import io.github.saltfront.app.document.Node;
 import io.github.saltfront.app.document.Problem;
 import io.github.saltfront.app.store.NotedCook;
+import io.github.saltfront.words.Phrases;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -28,6 +29,8 @@ import tools.jackson.dataformat.yaml.YAMLMapper;
  * @param photos pictures
  */
 public record CookEntry(CookNote note, ObjectNode request, Optional<CookReadings> readings, List<Photo> photos) {
+    private static final Phrases PHRASES = Phrases.of(CookEntry.class);
+
     private static final YAMLMapper YAML = YAMLMapper.builder().build();
 
     /** Copies the list. */
@@ -60,7 +63,7 @@ public record CookEntry(CookNote note, ObjectNode request, Optional<CookReadings
         for (Node node : root.findList("photos")) {
             Path photo = beside(file, node.text("file"));
             if (!Files.isRegularFile(photo)) {
-                node.problem("file", "There is no such picture, expected a file; check the name.");
+                node.problem("file", PHRASES.say("there-is-no-such-picture"));
             }
             photos.add(new Photo(photo, node.findText("caption").orElse("")));
         }
@@ -84,7 +87,7 @@ public record CookEntry(CookNote note, ObjectNode request, Optional<CookReadings
             return object;
         }
         throw new DocumentException(
-                file.toString(), List.of(new Problem("", 0, "Got another value, expected a request; check the file.")));
+                file.toString(), List.of(new Problem("", 0, PHRASES.say("got-another-value-expected-a"))));
     }
 
     private static byte[] bytes(Path file) {

@@ -4,6 +4,7 @@ import io.github.saltfront.app.document.Document;
 import io.github.saltfront.app.document.Node;
 import io.github.saltfront.learn.SaltTaste;
 import io.github.saltfront.units.Dimension;
+import io.github.saltfront.words.Phrases;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
@@ -16,6 +17,8 @@ import java.util.OptionalDouble;
 
 /** Reads a cook file: what was measured, said and noted. The request is read apart, by the reader of requests. */
 public final class CookFile {
+    private static final Phrases PHRASES = Phrases.of(CookFile.class);
+
     /** Name of the kitchen where none is given. */
     public static final String USUAL_PROFILE = "home";
 
@@ -39,7 +42,7 @@ public final class CookFile {
     public static CookNote read(Document document, LocalDate today) {
         Node root = document.root();
         String title = limited(root, "title", root.text("title"), LONGEST_TITLE);
-        LocalDate cooked = root.findParsed("cooked", "a day such as 2026-11-28", CookFile::day)
+        LocalDate cooked = root.findParsed("cooked", PHRASES.say("a-day-such-as-2026"), CookFile::day)
                 .orElse(today);
         String profile = name(root, "profile").orElse(USUAL_PROFILE);
         String butcher = name(root, "butcher").orElse("");
@@ -50,8 +53,7 @@ public final class CookFile {
                 .sorted()
                 .toList();
         if (tags.size() > MOST_TAGS || tags.stream().anyMatch(tag -> tag.length() > LONGEST_NAME)) {
-            root.problem(
-                    "tags", "Got too many or too long tags, expected up to 30 of up to 60 characters; shorten them.");
+            root.problem("tags", PHRASES.say("got-too-many-or-too"));
         }
         String notes = limited(root, "notes", root.findText("notes").orElse(""), LONGEST_NOTES);
         return new CookNote(title, cooked, new CookNote.Place(profile, butcher), measured, tags, notes, ratings(root));
@@ -59,8 +61,7 @@ public final class CookFile {
 
     private static String limited(Node node, String key, String text, int longest) {
         if (text.length() > longest) {
-            node.problem(
-                    key, "Got " + text.length() + " characters, expected at most " + longest + "; shorten the text.");
+            node.problem(key, PHRASES.say("got-characters-expected-at-most", text.length(), longest));
             return "";
         }
         return text;
@@ -70,16 +71,14 @@ public final class CookFile {
         try {
             return LocalDate.parse(text.length() > 10 ? text.substring(0, 10) : text);
         } catch (DateTimeParseException e) {
-            throw new IllegalArgumentException(
-                    "Got \"" + text + "\", expected a day such as 2026-11-28; write year, month and day.", e);
+            throw new IllegalArgumentException(PHRASES.say("got-expected-a-day-such", text), e);
         }
     }
 
     static Optional<String> name(Node node, String key) {
-        return node.findParsed(key, "a name of up to 60 characters", text -> {
+        return node.findParsed(key, PHRASES.say("a-name-of-up-to"), text -> {
             if (text.strip().isEmpty() || text.length() > LONGEST_NAME) {
-                throw new IllegalArgumentException(
-                        "Got a name of " + text.length() + " characters, expected 1 to 60; shorten it.");
+                throw new IllegalArgumentException(PHRASES.say("got-a-name-of-characters", text.length()));
             }
             return text.strip();
         });
@@ -118,13 +117,7 @@ public final class CookFile {
     private static void requireNear(Node node, String key, OptionalDouble share, double low, double high) {
         double value = share.orElse(0);
         if (!(low <= value && value <= high)) {
-            node.problem(
-                    key,
-                    String.format(
-                            Locale.ROOT,
-                            "Got a mass that differs from the raw one by %.0f %%, expected less; weigh the same pieces"
-                                    + " each time, all together.",
-                            100 * Math.abs(value)));
+            node.problem(key, PHRASES.say("got-a-mass-that-differs", 100 * Math.abs(value)));
         }
     }
 
@@ -150,7 +143,7 @@ public final class CookFile {
                     node.findInteger("crispness", LOWEST, HIGHEST)));
         }
         if (ratings.size() > MOST_RATINGS) {
-            root.problem("ratings", "Got " + ratings.size() + " ratings, expected at most 200; a trial takes more.");
+            root.problem("ratings", PHRASES.say("got-ratings-expected-at-most", ratings.size()));
         }
         return ratings;
     }

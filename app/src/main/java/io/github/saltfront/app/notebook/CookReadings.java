@@ -5,6 +5,7 @@ import io.github.saltfront.app.probe.LogReadException;
 import io.github.saltfront.app.probe.TemperatureLogReader;
 import io.github.saltfront.safety.TemperatureLog;
 import io.github.saltfront.units.Temperature;
+import io.github.saltfront.words.Phrases;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,6 +19,8 @@ import tools.jackson.databind.JsonNode;
  * @param coreC readings [°C], as many
  */
 public record CookReadings(List<Double> timesS, List<Double> coreC) {
+    private static final Phrases PHRASES = Phrases.of(CookReadings.class);
+
     /** Most readings that are kept of one cook [-]. */
     public static final int MOST = 2000;
 
@@ -29,8 +32,8 @@ public record CookReadings(List<Double> timesS, List<Double> coreC) {
         timesS = List.copyOf(timesS);
         coreC = List.copyOf(coreC);
         if (timesS.size() != coreC.size() || timesS.size() > MOST) {
-            throw new IllegalArgumentException("Readings need as many times as temperatures and at most " + MOST
-                    + ", got " + timesS.size() + " and " + coreC.size() + ".");
+            throw new IllegalArgumentException(
+                    PHRASES.say("readings-need-as-many-times", MOST, timesS.size(), coreC.size()));
         }
         for (double value : timesS) {
             requireFinite(value);
@@ -42,7 +45,7 @@ public record CookReadings(List<Double> timesS, List<Double> coreC) {
 
     private static void requireFinite(double value) {
         if (!(Math.abs(value) < 1e9)) {
-            throw new IllegalArgumentException("Readings must be numbers, got " + value + ".");
+            throw new IllegalArgumentException(PHRASES.say("readings-must-be-numbers-got", value));
         }
     }
 
@@ -55,8 +58,7 @@ public record CookReadings(List<Double> timesS, List<Double> coreC) {
      */
     public static CookReadings ofLog(byte[] log) {
         if (log.length > LARGEST_LOG) {
-            throw new IllegalArgumentException(
-                    "Got a log of " + log.length / 1_000_000 + " MB, expected at most 5 MB; cut it to the cook.");
+            throw new IllegalArgumentException(PHRASES.say("got-a-log-of-mb", log.length / 1_000_000));
         }
         try {
             TemperatureLog read =
@@ -70,7 +72,7 @@ public record CookReadings(List<Double> timesS, List<Double> coreC) {
             }
             return new CookReadings(times, core);
         } catch (LogReadException e) {
-            throw new IllegalArgumentException("log: " + e.getMessage(), e);
+            throw new IllegalArgumentException(PHRASES.say("log", e.getMessage()), e);
         }
     }
 

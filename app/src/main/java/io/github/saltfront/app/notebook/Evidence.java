@@ -15,6 +15,7 @@ import io.github.saltfront.plan.Request;
 import io.github.saltfront.plan.SolidCheck;
 import io.github.saltfront.safety.ProbeError;
 import io.github.saltfront.shape.Shape;
+import io.github.saltfront.words.Phrases;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -45,6 +46,8 @@ public record Evidence(
         OptionalDouble thickness,
         String meat,
         Optional<DiffusivityKnowledge.WeighedSoak> soak) {
+    private static final Phrases PHRASES = Phrases.of(Evidence.class);
+
     private static final long SEED = 1;
 
     /** Least salt by which a tasting counts [kg/kg]: below it nothing but the meat's own is tasted. */
@@ -105,7 +108,7 @@ public record Evidence(
         try {
             shape = PieceShape.of(food.cut().get(), food.pieceMass(), measured);
         } catch (IllegalArgumentException e) {
-            throw new IllegalArgumentException("measured.thickness: " + e.getMessage(), e);
+            throw new IllegalArgumentException(PHRASES.say("measured-thickness", e.getMessage()), e);
         }
         return request.of(new Request.Food(
                 food.cut(),
@@ -224,7 +227,7 @@ public record Evidence(
 
     private static double number(JsonNode node) {
         if (!node.isNumber()) {
-            throw new IllegalArgumentException("The evidence of a cook lacks a number; note the cook anew.");
+            throw new IllegalArgumentException(PHRASES.say("the-evidence-of-a-cook"));
         }
         return node.asDouble();
     }

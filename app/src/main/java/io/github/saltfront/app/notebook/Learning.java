@@ -14,6 +14,7 @@ import io.github.saltfront.learn.OvenKnowledge;
 import io.github.saltfront.learn.SaltTaste;
 import io.github.saltfront.learn.TimedCook;
 import io.github.saltfront.units.Temperature;
+import io.github.saltfront.words.Phrases;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -24,6 +25,8 @@ import java.util.function.Function;
 
 /** Learns from the cooks of a kitchen, each quantity from those after its last reset. */
 public final class Learning {
+    private static final Phrases PHRASES = Phrases.of(Learning.class);
+
     /** What can be learned, and forgotten, by name. */
     public static final List<String> QUANTITIES = List.of("oven", "refrigerator", "salt", "thickness", "meat");
 
@@ -166,8 +169,8 @@ public final class Learning {
     public void forget(String profile, String quantity) {
         boolean all = quantity.equals("all");
         if (!all && !QUANTITIES.contains(quantity)) {
-            throw new IllegalArgumentException("Got \"" + quantity + "\", expected one of "
-                    + String.join(", ", QUANTITIES) + " or all; choose what to forget.");
+            throw new IllegalArgumentException(
+                    PHRASES.say("got-expected-one-of-or", quantity, String.join(", ", QUANTITIES)));
         }
         long now = System.currentTimeMillis();
         for (String each : QUANTITIES) {

@@ -15,6 +15,7 @@ import io.github.saltfront.plan.Plan;
 import io.github.saltfront.plan.Planner;
 import io.github.saltfront.plan.Request;
 import io.github.saltfront.safety.ProbeError;
+import io.github.saltfront.words.Phrases;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -30,6 +31,8 @@ import tools.jackson.databind.node.ObjectNode;
 
 /** Notes cooks: reads them, plans their request as it would have been planned, and keeps what can be learned. */
 public final class Notebook {
+    private static final Phrases PHRASES = Phrases.of(Notebook.class);
+
     /** Most cooks of one notebook [-]; far beyond a life of Sundays. */
     public static final int MOST_COOKS = 20_000;
 
@@ -101,13 +104,13 @@ public final class Notebook {
      * @throws io.github.saltfront.plan.PlanningException if the request cannot be met
      */
     public NotedCook note(byte[] content, Optional<String> id, Optional<CookReadings> readings, Executor executor) {
-        ObjectNode json = NotebookJson.object(content, "the cook");
+        ObjectNode json = NotebookJson.object(content, PHRASES.say("the-cook"));
         JsonNode request = json.remove(REQUEST);
         Document document = DocumentReader.read(
                 NAME, NotebookJson.text(json).getBytes(StandardCharsets.UTF_8), DocumentFormat.JSON);
         CookNote note = CookFile.read(document, LocalDate.now());
         if (!(request instanceof ObjectNode)) {
-            document.root().problem(REQUEST, "The request is missing, expected what was planned; add it.");
+            document.root().problem(REQUEST, PHRASES.say("the-request-is-missing-expected"));
         }
         document.requireNoErrors();
         return note(note, withPresent((ObjectNode) request, note), id, readings, executor);
@@ -196,8 +199,7 @@ public final class Notebook {
      */
     public StoredPhoto addPhoto(NotedCook cook, String caption, byte[] content) {
         if (cooks.photosOf(cook.id()).size() >= MOST_PHOTOS) {
-            throw new IllegalArgumentException(
-                    "This cook has " + MOST_PHOTOS + " pictures, expected no more; delete one first.");
+            throw new IllegalArgumentException(PHRASES.say("this-cook-has-pictures-expected", MOST_PHOTOS));
         }
         PhotoFile photo = PhotoFile.of(content);
         StoredPhoto stored = new StoredPhoto(
@@ -221,8 +223,7 @@ public final class Notebook {
     public List<NotedCook> get(List<String> ids) {
         return ids.stream()
                 .map(id -> cooks.find(id)
-                        .orElseThrow(() -> new IllegalArgumentException("There is no cook \"" + id
-                                + "\", or several begin so; \"notebook list\" shows their ids.")))
+                        .orElseThrow(() -> new IllegalArgumentException(PHRASES.say("there-is-no-cook-or", id))))
                 .toList();
     }
 }

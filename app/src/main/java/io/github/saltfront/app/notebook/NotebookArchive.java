@@ -8,6 +8,7 @@ import io.github.saltfront.app.store.NotedCooks;
 import io.github.saltfront.app.store.SavedPlan;
 import io.github.saltfront.app.store.StoredCheck;
 import io.github.saltfront.app.store.StoredPhoto;
+import io.github.saltfront.words.Phrases;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -37,6 +38,8 @@ import tools.jackson.databind.node.ObjectNode;
  * text goes through the same readers as a new note, and every picture is drawn anew.
  */
 public final class NotebookArchive {
+    private static final Phrases PHRASES = Phrases.of(NotebookArchive.class);
+
     /** Largest archive [byte]. */
     public static final long LARGEST_ARCHIVE = 1_000_000_000;
 
@@ -158,21 +161,20 @@ public final class NotebookArchive {
     public Imported read(Path file) {
         try {
             if (Files.size(file) > LARGEST_ARCHIVE) {
-                throw refused("is larger than " + LARGEST_ARCHIVE / 1_000_000 + " MB");
+                throw refused(PHRASES.say("is-larger-than-mb", LARGEST_ARCHIVE / 1_000_000));
             }
             try (ZipFile zip = new ZipFile(file.toFile(), StandardCharsets.UTF_8)) {
                 return read(zip);
             }
         } catch (ZipException e) {
-            throw new IllegalArgumentException("The archive cannot be read: " + e.getMessage() + ".", e);
+            throw new IllegalArgumentException(PHRASES.say("the-archive-cannot-be-read", e.getMessage()), e);
         } catch (IOException e) {
             throw new UncheckedIOException("The archive " + file + " cannot be read: " + e.getMessage(), e);
         }
     }
 
     private static IllegalArgumentException refused(String what) {
-        return new IllegalArgumentException(
-                "The archive is refused: it " + what + "; expected what \"notebook export\" wrote. Nothing was added.");
+        return new IllegalArgumentException(PHRASES.say("the-archive-is-refused-it", what));
     }
 
     private Imported read(ZipFile zip) throws IOException {
@@ -180,17 +182,17 @@ public final class NotebookArchive {
         long left = LARGEST_UNPACKED;
         ZipEntry main = zip.getEntry(MAIN);
         if (main == null) {
-            throw refused("has no " + MAIN);
+            throw refused(PHRASES.say("has-no", MAIN));
         }
         byte[] bytes = unpacked(zip, main, LARGEST_JSON);
         left -= bytes.length;
         ObjectNode json = NotebookJson.object(bytes, MAIN);
         if (!SCHEMA.equals(json.path("schema").asString(""))
                 || json.path("version").asInt(0) != NotebookViews.SCHEMA_VERSION) {
-            throw refused("is none of a notebook of version " + NotebookViews.SCHEMA_VERSION);
+            throw refused(PHRASES.say("is-none-of-a-notebook", NotebookViews.SCHEMA_VERSION));
         }
         if (json.path("cooks").size() > Notebook.MOST_COOKS) {
-            throw refused("has more than " + Notebook.MOST_COOKS + " cooks");
+            throw refused(PHRASES.say("has-more-than-cooks", Notebook.MOST_COOKS));
         }
         List<NotedCook> read = new ArrayList<>();
         List<StoredPhoto> photos = new ArrayList<>();
@@ -211,7 +213,7 @@ public final class NotebookArchive {
             byte[] content = unpacked(zip, entry, PhotoFile.LARGEST_BYTES);
             left -= content.length;
             if (left < 0) {
-                throw refused("grows beyond " + LARGEST_UNPACKED / 1_000_000 + " MB when it is unpacked");
+                throw refused(PHRASES.say("grows-beyond-mb-when-it", LARGEST_UNPACKED / 1_000_000));
             }
             PhotoFile drawn = PhotoFile.of(content);
             cooks.write(photo.id(), drawn.jpeg());
@@ -233,14 +235,14 @@ public final class NotebookArchive {
     /** Names are looked at though no file is ever written under one of them: an archive with such names is no honest one. */
     private static void requirePlainNames(ZipFile zip) {
         if (zip.size() > MOST_FILES) {
-            throw refused("holds more than " + MOST_FILES + " files");
+            throw refused(PHRASES.say("holds-more-than-files", MOST_FILES));
         }
         Set<String> names = new HashSet<>();
         Enumeration<? extends ZipEntry> entries = zip.entries();
         while (entries.hasMoreElements()) {
             String name = entries.nextElement().getName();
             if (!name.matches("[a-z]+\\.csv|README\\.txt|notebook\\.json|photos/|" + PHOTO) || !names.add(name)) {
-                throw refused("holds a file named \"" + (name.length() > 60 ? name.substring(0, 60) : name) + "\"");
+                throw refused(PHRASES.say("holds-a-file-named", (name.length() > 60 ? name.substring(0, 60) : name)));
             }
         }
     }
@@ -252,8 +254,7 @@ public final class NotebookArchive {
         try (InputStream stream = zip.getInputStream(entry)) {
             byte[] bytes = stream.readNBytes((int) limit + 1);
             if (bytes.length > limit) {
-                throw refused("holds " + entry.getName() + ", which grows beyond " + limit / 1_000_000
-                        + " MB when it is unpacked");
+                throw refused(PHRASES.say("holds-which-grows-beyond-mb", entry.getName(), limit / 1_000_000));
             }
             return bytes;
         }
@@ -262,11 +263,11 @@ public final class NotebookArchive {
     private NotedCook cook(JsonNode node) {
         String id = id(node);
         if (!(node.path("note") instanceof ObjectNode note)) {
-            throw refused("holds a cook without a note");
+            throw refused(PHRASES.say("holds-a-cook-without-a"));
         }
         JsonNode request = note.remove("request");
         if (!(request instanceof ObjectNode planned)) {
-            throw refused("holds a cook without a request");
+            throw refused(PHRASES.say("holds-a-cook-without-a-2"));
         }
         byte[] bytes = NotebookJson.text(note).getBytes(StandardCharsets.UTF_8);
         Document document = DocumentReader.read(MAIN, bytes, DocumentFormat.JSON);
@@ -300,21 +301,21 @@ public final class NotebookArchive {
             return Evidence.read(node.path("evidence"));
         } catch (IllegalArgumentException | JacksonException e) {
             throw new IllegalArgumentException(
-                    refused("holds a cook whose evidence is broken").getMessage(), e);
+                    refused(PHRASES.say("holds-a-cook-whose-evidence")).getMessage(), e);
         }
     }
 
     private static String id(JsonNode node) {
         String id = node.path("id").asString("");
         if (!id.matches(ID)) {
-            throw refused("holds something without a usable id");
+            throw refused(PHRASES.say("holds-something-without-a-usable"));
         }
         return id;
     }
 
     private static List<StoredPhoto> photos(NotedCook cook, JsonNode nodes) {
         if (nodes.size() > Notebook.MOST_PHOTOS) {
-            throw refused("holds a cook with more than " + Notebook.MOST_PHOTOS + " pictures");
+            throw refused(PHRASES.say("holds-a-cook-with-more", Notebook.MOST_PHOTOS));
         }
         List<StoredPhoto> photos = new ArrayList<>();
         for (JsonNode node : nodes) {

@@ -1,5 +1,6 @@
 package io.github.saltfront.app.notebook;
 
+import io.github.saltfront.words.Phrases;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -7,6 +8,8 @@ import tools.jackson.databind.node.ObjectNode;
 
 /** Reads and writes the JSON of the notebook. */
 final class NotebookJson {
+    private static final Phrases PHRASES = Phrases.of(NotebookJson.class);
+
     private static final JsonMapper MAPPER = JsonMapper.builder().build();
 
     private NotebookJson() {}
@@ -30,8 +33,8 @@ final class NotebookJson {
                 return object;
             }
         } catch (JacksonException e) {
-            throw new IllegalArgumentException(what + " is no JSON: " + e.getOriginalMessage() + ".", e);
+            throw new IllegalArgumentException(PHRASES.say("is-no-json", what, e.getOriginalMessage()), e);
         }
-        throw new IllegalArgumentException("Got another JSON value for " + what + ", expected an object; check it.");
+        throw new IllegalArgumentException(PHRASES.say("got-another-json-value-for", what));
     }
 }

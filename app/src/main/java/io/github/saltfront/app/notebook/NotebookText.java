@@ -9,6 +9,7 @@ import io.github.saltfront.catalog.SaltDiffusivity;
 import io.github.saltfront.learn.KitchenKnowledge;
 import io.github.saltfront.learn.LearnedValue;
 import io.github.saltfront.units.Temperature;
+import io.github.saltfront.words.Phrases;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,6 +19,8 @@ import java.util.Optional;
 
 /** Cooks, comparisons and what was learned, for reading. */
 public final class NotebookText {
+    private static final Phrases PHRASES = Phrases.of(NotebookText.class);
+
     private static final int SHORT_ID = 8;
     private static final Map<String, String> WORDS = words();
 
@@ -31,37 +34,37 @@ public final class NotebookText {
         words.put("tags", "tags");
         words.put("meat", "meat");
         words.put("treatment", "salting");
-        words.put("salting_h", "time of salting, h");
-        words.put("appliance", "cooked in");
+        words.put("salting_h", PHRASES.say("time-of-salting-h"));
+        words.put("appliance", PHRASES.say("cooked-in"));
         words.put("setting_c", "dial, °C");
-        words.put("oven_c", "measured in the oven, °C");
-        words.put("refrigerator_c", "measured in the refrigerator, °C");
-        words.put("half_thickness_mm", "half thickness as planned, mm");
-        words.put("thickness_mm", "thickness, mm");
-        words.put("planned_pull_c", "take out, planned, °C");
-        words.put("pull_c", "taken out, °C");
-        words.put("planned_time_low_min", "time, planned, fast, min");
-        words.put("planned_time_min", "time, planned, min");
-        words.put("planned_time_high_min", "time, planned, slow, min");
-        words.put("time_min", "time, min");
-        words.put("planned_peak_c", "peak, planned, °C");
+        words.put("oven_c", PHRASES.say("measured-in-the-oven-c"));
+        words.put("refrigerator_c", PHRASES.say("measured-in-the-refrigerator-c"));
+        words.put("half_thickness_mm", PHRASES.say("half-thickness-as-planned-mm"));
+        words.put("thickness_mm", PHRASES.say("thickness-mm"));
+        words.put("planned_pull_c", PHRASES.say("take-out-planned-c"));
+        words.put("pull_c", PHRASES.say("taken-out-c"));
+        words.put("planned_time_low_min", PHRASES.say("time-planned-fast-min"));
+        words.put("planned_time_min", PHRASES.say("time-planned-min"));
+        words.put("planned_time_high_min", PHRASES.say("time-planned-slow-min"));
+        words.put("time_min", PHRASES.say("time-min"));
+        words.put("planned_peak_c", PHRASES.say("peak-planned-c"));
         words.put("peak_c", "peak, °C");
-        words.put("raw_g", "raw, g");
-        words.put("salted_g", "salted, g");
-        words.put("cooked_g", "cooked, g");
-        words.put("planned_gain_low_pct", "gain by salting, planned, low, %");
-        words.put("planned_gain_pct", "gain by salting, planned, %");
-        words.put("planned_gain_high_pct", "gain by salting, planned, high, %");
-        words.put("gain_pct", "gain by salting, %");
-        words.put("planned_loss_low_pct", "loss, planned, low, %");
-        words.put("planned_loss_pct", "loss, planned, %");
-        words.put("planned_loss_high_pct", "loss, planned, high, %");
+        words.put("raw_g", PHRASES.say("raw-g"));
+        words.put("salted_g", PHRASES.say("salted-g"));
+        words.put("cooked_g", PHRASES.say("cooked-g"));
+        words.put("planned_gain_low_pct", PHRASES.say("gain-by-salting-planned-low"));
+        words.put("planned_gain_pct", PHRASES.say("gain-by-salting-planned"));
+        words.put("planned_gain_high_pct", PHRASES.say("gain-by-salting-planned-high"));
+        words.put("gain_pct", PHRASES.say("gain-by-salting"));
+        words.put("planned_loss_low_pct", PHRASES.say("loss-planned-low"));
+        words.put("planned_loss_pct", PHRASES.say("loss-planned"));
+        words.put("planned_loss_high_pct", PHRASES.say("loss-planned-high"));
         words.put("loss_pct", "loss, %");
-        words.put("planned_salt_pct", "salt when served, planned, %");
+        words.put("planned_salt_pct", PHRASES.say("salt-when-served-planned"));
         words.put("tasters", "tasters");
-        words.put("salt_just_right_pct", "salt just about right, % of tasters");
-        words.put("salt_too_weak_pct", "salt too weak, % of tasters");
-        words.put("salt_too_strong_pct", "salt too strong, % of tasters");
+        words.put("salt_just_right_pct", PHRASES.say("salt-just-about-right-of"));
+        words.put("salt_too_weak_pct", PHRASES.say("salt-too-weak-of-tasters"));
+        words.put("salt_too_strong_pct", PHRASES.say("salt-too-strong-of-tasters"));
         words.put("juice_mean", "juice, 1 to 9");
         words.put("tenderness_mean", "tenderness, 1 to 9");
         words.put("crispness_mean", "crispness, 1 to 9");
@@ -76,7 +79,7 @@ public final class NotebookText {
      */
     public static String list(List<NotedCook> cooks) {
         if (cooks.isEmpty()) {
-            return "Nothing is noted yet. Write a cook file and add it: ./run notebook add examples/notebook/sunday.yaml\n";
+            return PHRASES.say("nothing-is-noted-yet-write");
         }
         StringBuilder text = new StringBuilder();
         for (NotedCook cook : cooks) {
@@ -117,8 +120,7 @@ public final class NotebookText {
             text.append('\n').append(notes).append('\n');
         }
         for (StoredPhoto photo : photos) {
-            text.append(String.format(
-                    Locale.ROOT, "  picture %s, %d x %d%n", photo.caption(), photo.width(), photo.height()));
+            text.append(PHRASES.say("picture-x", photo.caption(), photo.width(), photo.height()));
         }
         return text.append("\nid ").append(cook.id()).append('\n').toString();
     }
@@ -153,9 +155,7 @@ public final class NotebookText {
                 rows.add(row);
             }
         });
-        return table(rows)
-                + "\n* differs. Two cooks show what happened twice, not why: design a trial to learn what makes the"
-                + " difference.\n";
+        return PHRASES.say("differs-two-cooks-show-what", table(rows));
     }
 
     private static String table(List<List<String>> rows) {
@@ -186,12 +186,9 @@ public final class NotebookText {
      * @return lines
      */
     public static String learned(String profile, KitchenKnowledge known, Catalog catalog) {
-        StringBuilder text = new StringBuilder("Kitchen \"" + profile + "\"\n");
+        StringBuilder text = new StringBuilder(PHRASES.say("kitchen", profile));
         if (known.isEmpty()) {
-            return text.append(
-                            "  Nothing is learned yet. Note when you take the meat out, what it weighs before and after, and\n"
-                                    + "  what your guests say of the salt.\n")
-                    .toString();
+            return text.append(PHRASES.say("nothing-is-learned-yet-note")).toString();
         }
         known.ovens().forEach((id, oven) -> {
             Optional<Appliance> appliance = catalog.appliances().find(id);
@@ -200,21 +197,24 @@ public final class NotebookText {
                     .append('\n'));
         });
         known.refrigerator().ifPresent(v -> line(text, "refrigerator", "%.1f °C", v, 1, -Temperature.ZERO_CELSIUS));
-        known.salt().ifPresent(v -> line(text, "salt of the raw meat", "%.2f %%", v, 100, 0));
+        known.salt().ifPresent(v -> line(text, PHRASES.say("salt-of-the-raw-meat"), "%.2f %%", v, 100, 0));
         known.thickness()
                 .ifPresent(v -> line(
                         text,
-                        "thickness over the usual",
-                        "%.2f times",
+                        PHRASES.say("thickness-over-the-usual"),
+                        PHRASES.say("2f-times"),
                         new LearnedValue(Math.exp(v.value()), Math.exp(v.low()), Math.exp(v.high()), v.count()),
                         1,
                         0));
         known.diffusivities()
-                .forEach((id, meat) ->
-                        line(text, "speed of salt in " + meatName(id, catalog), "%.2f times", meat.factor(), 1, 0));
-        return text.append("Intervals hold 90 %. Plans use this with --notebook or \"notebook: " + profile
-                        + "\" in the request.\n")
-                .toString();
+                .forEach((id, meat) -> line(
+                        text,
+                        PHRASES.say("speed-of-salt-in", meatName(id, catalog)),
+                        PHRASES.say("2f-times"),
+                        meat.factor(),
+                        1,
+                        0));
+        return text.append(PHRASES.say("intervals-hold-90-plans-use", profile)).toString();
     }
 
     private static String meatName(String id, Catalog catalog) {
@@ -230,9 +230,8 @@ public final class NotebookText {
             StringBuilder text, String name, String form, LearnedValue value, double factor, double offset) {
         String unit = form.substring(4);
         String number = form.substring(0, 4);
-        text.append(String.format(
-                Locale.ROOT,
-                "  %s: " + number + " to " + number + unit + ", most likely " + number + " (%d)%n",
+        text.append(Phrases.figures(
+                PHRASES.say("s-to-most-likely-d", number, number, unit, number),
                 name,
                 value.low() * factor + offset,
                 value.high() * factor + offset,

@@ -1,5 +1,6 @@
 package io.github.saltfront.app.notebook;
 
+import io.github.saltfront.words.Phrases;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
@@ -24,6 +25,8 @@ import javax.imageio.stream.ImageOutputStream;
  * more, and nothing that hid behind the pixels. Immutable; the content is copied out.
  */
 public final class PhotoFile {
+    private static final Phrases PHRASES = Phrases.of(PhotoFile.class);
+
     /** Largest file [byte]. */
     public static final int LARGEST_BYTES = 25_000_000;
 
@@ -55,8 +58,8 @@ public final class PhotoFile {
      */
     public static PhotoFile of(byte[] content) {
         if (content.length > LARGEST_BYTES) {
-            throw new IllegalArgumentException("Got a picture of " + content.length / 1_000_000
-                    + " MB, expected at most " + LARGEST_BYTES / 1_000_000 + " MB; make it smaller.");
+            throw new IllegalArgumentException(
+                    PHRASES.say("got-a-picture-of-mb", content.length / 1_000_000, LARGEST_BYTES / 1_000_000));
         }
         // no temporary files: pictures are small enough for memory
         ImageIO.setUseCache(false);
@@ -83,8 +86,8 @@ public final class PhotoFile {
         }
         long pixels = (long) reader.getWidth(0) * reader.getHeight(0);
         if (pixels > MOST_PIXELS) {
-            throw new IllegalArgumentException("Got a picture of " + pixels / 1_000_000
-                    + " million pixels, expected at most " + MOST_PIXELS / 1_000_000 + "; make it smaller.");
+            throw new IllegalArgumentException(
+                    PHRASES.say("got-a-picture-of-million", pixels / 1_000_000, MOST_PIXELS / 1_000_000));
         }
         // half, third, ... of the pixels where that is still more than what is kept
         var parameters = reader.getDefaultReadParam();
@@ -95,8 +98,7 @@ public final class PhotoFile {
     }
 
     private static IllegalArgumentException unreadable() {
-        return new IllegalArgumentException(
-                "Got a file that is no picture this program can read, expected JPEG or PNG; export it as JPEG.");
+        return new IllegalArgumentException(PHRASES.say("got-a-file-that-is"));
     }
 
     private static BufferedImage drawn(BufferedImage image, int orientation) {

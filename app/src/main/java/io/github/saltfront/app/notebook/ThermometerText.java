@@ -3,12 +3,14 @@ package io.github.saltfront.app.notebook;
 import io.github.saltfront.app.store.StoredCheck;
 import io.github.saltfront.safety.InstrumentCheck;
 import io.github.saltfront.safety.InstrumentHistory;
+import io.github.saltfront.words.Phrases;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 
 /** The history of a thermometer, for reading. */
 public final class ThermometerText {
+    private static final Phrases PHRASES = Phrases.of(ThermometerText.class);
+
     private ThermometerText() {}
 
     /**
@@ -25,31 +27,25 @@ public final class ThermometerText {
         for (StoredCheck stored : checks) {
             InstrumentCheck check = Thermometers.check(stored);
             double correction = check.corrected(NotebookViews.SHOWN_AT) - NotebookViews.SHOWN_AT;
-            text.append(String.format(
-                    Locale.ROOT,
-                    "  %s  %s%n              at 63 °C: %+.1f °C, within %.1f °C%s%s%n",
+            text.append(PHRASES.say(
+                    "at-63-c-c-within",
                     stored.day(),
                     check.describe(),
                     correction,
                     check.bound(NotebookViews.SHOWN_AT),
-                    check.isWithinFoodCodeTolerance() ? "" : "; worse than the 1 °C that the food code asks for",
+                    check.isWithinFoodCodeTolerance() ? "" : PHRASES.say("worse-than-the-1-c"),
                     stored.note().isEmpty() ? "" : "; " + stored.note()));
         }
         double drift = history.drift(NotebookViews.SHOWN_AT).orElse(0);
         if (Math.abs(drift) > InstrumentHistory.LARGEST_DRIFT) {
-            text.append(String.format(
-                    Locale.ROOT,
-                    "  It drifted by %+.1f °C since the check before: check it twice as often, or replace it.%n",
-                    drift));
+            text.append(PHRASES.say("it-drifted-by-c-since", drift));
         }
         long left = history.daysLeft(today, InstrumentHistory.USUAL_DAYS, NotebookViews.SHOWN_AT);
         String due = history.dueOn(InstrumentHistory.USUAL_DAYS, NotebookViews.SHOWN_AT)
                 .map(LocalDate::toString)
                 .orElse("now");
         return text.append(
-                        left > 0
-                                ? "  The next check is due on " + due + ", and at once after a fall or a new battery.\n"
-                                : "  A check is DUE (since " + due + "). Until then its corrections are old news.\n")
+                        left > 0 ? PHRASES.say("the-next-check-is-due", due) : PHRASES.say("a-check-is-due-since", due))
                 .toString();
     }
 }

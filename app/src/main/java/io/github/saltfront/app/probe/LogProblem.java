@@ -1,5 +1,7 @@
 package io.github.saltfront.app.probe;
 
+import io.github.saltfront.words.Phrases;
+
 /**
  * One thing wrong with a log.
  *
@@ -7,8 +9,10 @@ package io.github.saltfront.app.probe;
  * @param message what was found and how to mend it
  */
 public record LogProblem(int line, String message) {
+    private static final Phrases PHRASES = Phrases.of(LogProblem.class);
+
     /** Returns the problem in one line for people. */
     public String describe() {
-        return line > 0 ? "line " + line + ": " + message : message;
+        return line > 0 ? PHRASES.say("line", line, message) : message;
     }
 }

@@ -4,6 +4,7 @@ import io.github.saltfront.app.probe.LogColumns.Probe;
 import io.github.saltfront.app.probe.LogOptions.TemperatureUnit;
 import io.github.saltfront.app.probe.LogOptions.TimeUnit;
 import io.github.saltfront.units.Temperature;
+import io.github.saltfront.words.Phrases;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -12,6 +13,8 @@ import java.util.Optional;
 
 /** One pass over the text of a log. */
 final class LogScan {
+    private static final Phrases PHRASES = Phrases.of(LogScan.class);
+
     private static final double EPOCH_SECONDS = 1e8;
     private static final double EPOCH_MILLISECONDS = 1e11;
 
@@ -86,7 +89,7 @@ final class LogScan {
             nextNul = found < 0 ? Integer.MAX_VALUE : found;
         }
         if (nextNul < end) {
-            problem(line, "NUL bytes, as after a power cut; the row is left out.");
+            problem(line, PHRASES.say("nul-bytes-as-after-a"));
             return false;
         }
         int i = from;
@@ -134,8 +137,7 @@ final class LogScan {
 
     private List<Probe> choose(LogColumns found, int line) {
         if (found.probes().isEmpty()) {
-            return fail(
-                    line, "found no temperature column; expected a time column and at least one with temperatures.");
+            return fail(line, PHRASES.say("found-no-temperature-column-expected"));
         }
         if (options.probe().isPresent()) {
             String wanted = options.probe().get().toLowerCase(Locale.ROOT).strip();
@@ -150,24 +152,24 @@ final class LogScan {
                     ? match
                     : fail(
                             line,
-                            "probe \"" + options.probe().get() + "\" must name one column, got " + match.size()
-                                    + "; there are " + TemperatureLogReader.names(found.probes()) + ".");
+                            PHRASES.say(
+                                    "probe-must-name-one-column",
+                                    options.probe().get(),
+                                    match.size(),
+                                    TemperatureLogReader.names(found.probes())));
         }
         List<Probe> inMeat = found.probes().stream().filter(p -> !p.ambient()).toList();
         if (inMeat.isEmpty()) {
-            return fail(line, "only air or bath columns found; name the probe in the meat with --probe.");
+            return fail(line, PHRASES.say("only-air-or-bath-columns"));
         }
         if (inMeat.size() < found.probes().size()) {
-            notes.add("Air or bath columns were left out.");
+            notes.add(PHRASES.say("air-or-bath-columns-were"));
         }
         if (inMeat.size() > MOST_PROBES) {
-            return fail(
-                    line,
-                    "found " + inMeat.size() + " temperature columns, at most " + MOST_PROBES
-                            + " can be read; choose one with --probe.");
+            return fail(line, PHRASES.say("found-temperature-columns-at-most", inMeat.size(), MOST_PROBES));
         }
         if (inMeat.size() > 1) {
-            notes.add("Several probes: at every time the lowest reading counts. Choose one with --probe.");
+            notes.add(PHRASES.say("several-probes-at-every-time"));
         }
         return inMeat;
     }
@@ -185,16 +187,16 @@ final class LogScan {
             Optional<TemperatureUnit> unit =
                     probe.unit().or(() -> unitInCell(probe.index())).or(options::unit);
             if (unit.isEmpty()) {
-                fail(
-                        line,
-                        "cannot tell the unit of " + TemperatureLogReader.names(List.of(probe))
-                                + "; add --unit C or --unit F.");
+                fail(line, PHRASES.say("cannot-tell-the-unit-of", TemperatureLogReader.names(List.of(probe))));
             } else if (options.unit().isPresent()
                     && unit.get() != options.unit().get()) {
                 fail(
                         line,
-                        TemperatureLogReader.names(List.of(probe)) + " says °" + unit.get() + " but --unit says "
-                                + options.unit().get() + "; remove one of them.");
+                        PHRASES.say(
+                                "says-but-unit-says-remove",
+                                TemperatureLogReader.names(List.of(probe)),
+                                unit.get(),
+                                options.unit().get()));
             } else {
                 isFahrenheit[i] = unit.get() == TemperatureUnit.F;
             }
@@ -212,10 +214,7 @@ final class LogScan {
     private void row(int line, boolean closed) {
         LogColumns known = columns.orElseThrow();
         if (cells.count() > width) {
-            problem(
-                    line,
-                    "found " + cells.count() + " cells, expected " + width
-                            + "; decimal commas need semicolons between cells, or quotes.");
+            problem(line, PHRASES.say("found-cells-expected-decimal-commas", cells.count(), width));
             return;
         }
         double coldest = coldest(line, closed);
@@ -224,7 +223,7 @@ final class LogScan {
         }
         int index = known.timeIndex();
         if (cells.isEmpty(index) || time.parse(text, cells.start(index), cells.end(index)) == TimeCell.Kind.NONE) {
-            problem(line, formula(index, "cannot read the time \"" + cells.get(index) + "\"; the row is left out."));
+            problem(line, formula(index, PHRASES.say("cannot-read-the-time-the", cells.get(index))));
             return;
         }
         int clockIndex = known.clockIndex();
@@ -254,7 +253,7 @@ final class LogScan {
             return !fatal;
         }
         if (time.kind() != timeKind) {
-            problem(line, "the time is written in another way than in the first row; the row is left out.");
+            problem(line, PHRASES.say("the-time-is-written-in"));
             return false;
         }
         return true;
@@ -272,7 +271,7 @@ final class LogScan {
                 }
                 Optional<TimeUnit> unit = known.timeUnit().or(options::timeUnit);
                 if (unit.isEmpty()) {
-                    fail(line, "cannot tell the unit of the time column; add --time-unit s, min or h.");
+                    fail(line, PHRASES.say("cannot-tell-the-unit-of-2"));
                     return 1;
                 }
                 return unit.get().seconds();
@@ -280,16 +279,13 @@ final class LogScan {
             case TWO_PART -> {
                 Optional<Integer> meaning = known.twoPartSeconds();
                 if (meaning.isEmpty()) {
-                    fail(
-                            line,
-                            "\"" + cells.get(known.timeIndex()) + "\" may be h:min or min:s; write h:mm:ss, or name the"
-                                    + " column \"time (h:mm)\" or \"time (mm:ss)\".");
+                    fail(line, PHRASES.say("may-be-h-min-or", cells.get(known.timeIndex())));
                     return 1;
                 }
                 return meaning.get() / 3600.0;
             }
             default -> {
-                fail(line, "the time column holds dates without a time of day; add the time of day.");
+                fail(line, PHRASES.say("the-time-column-holds-dates"));
                 return 1;
             }
         }
@@ -310,15 +306,14 @@ final class LogScan {
             }
             if (Double.isNaN(shown) || !closed && isCutOff(index)) {
                 String what = Double.isNaN(shown)
-                        ? formula(
-                                index, "cannot read the temperature \"" + cells.get(index) + "\"; the row is left out.")
-                        : "the file ends inside this row; it is left out.";
+                        ? formula(index, PHRASES.say("cannot-read-the-temperature-the", cells.get(index)))
+                        : PHRASES.say("the-file-ends-inside-this");
                 problem(line, what);
                 return Double.NaN;
             }
             double value = isFahrenheit[i] ? Temperature.fromFahrenheit(shown) : Temperature.fromCelsius(shown);
             if (!(value >= 200 && value <= 700)) {
-                problem(line, "temperature " + cells.get(index) + " is out of range; the row is left out.");
+                problem(line, PHRASES.say("temperature-is-out-of-range", cells.get(index)));
                 return Double.NaN;
             }
             everRead[i] = true;
@@ -328,9 +323,7 @@ final class LogScan {
         if (coldest == Double.POSITIVE_INFINITY) {
             problem(
                     line,
-                    closed
-                            ? "a temperature is missing; the row is left out."
-                            : "the file ends inside this row; it is left out.");
+                    closed ? PHRASES.say("a-temperature-is-missing-the") : PHRASES.say("the-file-ends-inside-this"));
             return Double.NaN;
         }
         return coldest;
@@ -348,9 +341,7 @@ final class LogScan {
     }
 
     private String formula(int index, String otherwise) {
-        return cells.get(index).startsWith("=")
-                ? "a formula stands in a cell; save the values instead. The row is left out."
-                : otherwise;
+        return cells.get(index).startsWith("=") ? PHRASES.say("a-formula-stands-in-a") : otherwise;
     }
 
     private void problem(int line, String message) {
@@ -368,10 +359,10 @@ final class LogScan {
             turnIfNewestFirst();
         }
         if (!fatal && settled.length == 0) {
-            problem(0, "found no row with a time and a temperature.");
+            problem(0, PHRASES.say("found-no-row-with-a"));
         }
         if (uncounted > 0) {
-            problems.add(new LogProblem(0, uncounted + " more rows with problems are not listed."));
+            problems.add(new LogProblem(0, PHRASES.say("more-rows-with-problems-are", uncounted)));
         }
     }
 
@@ -387,7 +378,7 @@ final class LogScan {
                 settled[kept] = settled[i];
                 kelvin[kept++] = kelvin[i];
             } else {
-                problem(lines[i], "a temperature is missing; the row is left out.");
+                problem(lines[i], PHRASES.say("a-temperature-is-missing-the"));
             }
         }
         settled = Arrays.copyOf(settled, kept);
@@ -399,7 +390,7 @@ final class LogScan {
             falling += settled[i] < settled[i - 1] ? 1 : 0;
         }
         if (settled.length > 2 && falling > 0.9 * (settled.length - 1)) {
-            notes.add("The newest row comes first; the order was turned around.");
+            notes.add(PHRASES.say("the-newest-row-comes-first"));
             for (int i = 0, j = settled.length - 1; i < j; i++, j--) {
                 double swap = settled[i];
                 settled[i] = settled[j];

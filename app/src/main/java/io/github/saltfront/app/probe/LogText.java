@@ -1,5 +1,6 @@
 package io.github.saltfront.app.probe;
 
+import io.github.saltfront.words.Phrases;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.Charset;
@@ -8,19 +9,20 @@ import java.util.List;
 
 /** Turns the bytes of a file into text: byte order marks, UTF-16 without one, old single-byte encodings. */
 final class LogText {
+    private static final Phrases PHRASES = Phrases.of(LogText.class);
+
     private LogText() {}
 
     static String decode(byte[] data) throws LogReadException {
         if (data.length == 0) {
-            throw new LogReadException(List.of(new LogProblem(0, "the file is empty; export the log again.")));
+            throw new LogReadException(List.of(new LogProblem(0, PHRASES.say("the-file-is-empty-export"))));
         }
         Charset wide = wideCharset(data);
         if (wide != null) {
             return withoutMark(new String(data, wide));
         }
         if (isBinary(data)) {
-            throw new LogReadException(List.of(new LogProblem(
-                    0, "this is not a text file; export the log as CSV from the logger or spreadsheet.")));
+            throw new LogReadException(List.of(new LogProblem(0, PHRASES.say("this-is-not-a-text"))));
         }
         try {
             return withoutMark(StandardCharsets.UTF_8

@@ -1,5 +1,6 @@
 package io.github.saltfront.app.probe;
 
+import io.github.saltfront.words.Phrases;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.Month;
@@ -7,6 +8,8 @@ import java.util.List;
 
 /** Collects the times of all rows and settles what one row cannot tell: date order, midnight, daylight saving, direction. */
 final class TimeAxis {
+    private static final Phrases PHRASES = Phrases.of(TimeAxis.class);
+
     private static final double DAY = 86400;
     private static final double HOUR = 3600;
 
@@ -39,8 +42,7 @@ final class TimeAxis {
     /** Returns the settled times [s], or adds a problem and returns none. */
     double[] settle(List<String> notes, List<LogProblem> problems) {
         if (dayFirstFails && monthFirstFails) {
-            problems.add(new LogProblem(
-                    0, "the dates fit neither day/month nor month/day order; write them as 2026-01-31T18:00:00."));
+            problems.add(new LogProblem(0, PHRASES.say("the-dates-fit-neither-day")));
             return new double[0];
         }
         double[] times = java.util.Arrays.copyOf(choose(notes), size);
@@ -55,7 +57,7 @@ final class TimeAxis {
 
     private double[] choose(List<String> notes) {
         if (dayFirstFails) {
-            notes.add("Dates read as month/day.");
+            notes.add(PHRASES.say("dates-read-as-month-day"));
             return monthFirst;
         }
         if (monthFirstFails || same()) {
@@ -65,7 +67,7 @@ final class TimeAxis {
         double monthSpan = span(monthFirst);
         boolean day = daySpan <= monthSpan;
         if (daySpan != monthSpan) {
-            notes.add("Dates read as " + (day ? "day/month" : "month/day") + ", which makes the log the shorter one.");
+            notes.add(PHRASES.say("dates-read-as-which-makes", (day ? "day/month" : "month/day")));
         }
         return day ? dayFirst : monthFirst;
     }
@@ -96,7 +98,7 @@ final class TimeAxis {
             times[i] = now + added;
         }
         if (added > 0) {
-            notes.add("The clock passes midnight; a day was added from there on.");
+            notes.add(PHRASES.say("the-clock-passes-midnight-a"));
         }
     }
 
@@ -117,7 +119,7 @@ final class TimeAxis {
             times[i] = now + added;
         }
         if (added > 0) {
-            notes.add("The clock was set back by 1 h for winter; an hour was added from there on.");
+            notes.add(PHRASES.say("the-clock-was-set-back"));
         }
     }
 

@@ -8,6 +8,7 @@ import io.github.saltfront.plan.CookingMedium;
 import io.github.saltfront.plan.PieceShape;
 import io.github.saltfront.shape.Shape;
 import io.github.saltfront.units.Dimension;
+import io.github.saltfront.words.Phrases;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,6 +19,8 @@ import java.util.OptionalDouble;
 
 /** Reads how a piece is cooked: the appliance with what an expert knows of it, what comes before and after, how pieces lie. */
 final class CookReader {
+    private static final Phrases PHRASES = Phrases.of(CookReader.class);
+
     private final Catalog catalog;
 
     CookReader(Catalog catalog) {
@@ -33,7 +36,7 @@ final class CookReader {
                     .map(Appliance::id)
                     .toList();
             node.problem(
-                    "appliance", Words.unknown(id.get(), Words.AN_APPLIANCE, near, SimulationFile.LIST_APPLIANCES));
+                    "appliance", Words.unknown(id.get(), Words.anAppliance(), near, SimulationFile.listAppliances()));
         }
         return found;
     }
@@ -97,7 +100,7 @@ final class CookReader {
         for (Node node : root.list(key)) {
             Optional<Appliance> named = appliance(node);
             if (named.isEmpty() && !node.has("appliance")) {
-                node.problem("appliance", "Got none, expected " + Words.AN_APPLIANCE + "; name it.");
+                node.problem("appliance", PHRASES.say("got-none-expected-name-it", Words.anAppliance()));
             }
             double time = node.quantityInRange("time", Dimension.TIME, "1 s", "1 d");
             Appliance appliance = named.orElseGet(() -> catalog.appliances().get("oven-conventional"));

@@ -37,11 +37,11 @@ final class EquipmentReader {
                         "appliances",
                         Words.unknown(
                                 name,
-                                Words.AN_APPLIANCE,
+                                Words.anAppliance(),
                                 catalog.appliances().nearest(name, 3).stream()
                                         .map(Appliance::id)
                                         .toList(),
-                                SimulationFile.LIST_APPLIANCES));
+                                SimulationFile.listAppliances()));
             }
             found.ifPresent(others::add);
         }

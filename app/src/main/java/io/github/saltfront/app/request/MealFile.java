@@ -6,6 +6,7 @@ import io.github.saltfront.catalog.Appliance;
 import io.github.saltfront.catalog.Catalog;
 import io.github.saltfront.plan.Meal;
 import io.github.saltfront.plan.MealPlanner;
+import io.github.saltfront.words.Phrases;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -20,6 +21,8 @@ import java.util.Optional;
  * @param counts how many there are of an appliance, by its id
  */
 public record MealFile(List<Meal.Dish> dishes, Map<String, Integer> counts) {
+    private static final Phrases PHRASES = Phrases.of(MealFile.class);
+
     private static final String DISHES = "dishes";
     private static final int MOST_OF_ONE = 20;
 
@@ -42,20 +45,17 @@ public record MealFile(List<Meal.Dish> dishes, Map<String, Integer> counts) {
         Node root = document.root();
         PlanFile.Occasion occasion = new PlanFile(catalog, now).readOccasion(root);
         if (occasion.timing().serve().isEmpty()) {
-            root.problem("serve", "Got no time, expected the time at which all dishes are served; give it.");
+            root.problem("serve", PHRASES.say("got-no-time-expected-the"));
         }
         List<Meal.Dish> dishes = new ArrayList<>();
         List<Node> nodes = root.list(DISHES);
         if (nodes.size() > MealPlanner.MOST_DISHES) {
-            root.problem(
-                    DISHES,
-                    "Got " + nodes.size() + " dishes, expected at most " + MealPlanner.MOST_DISHES
-                            + "; plan the others apart.");
+            root.problem(DISHES, PHRASES.say("got-dishes-expected-at-most", nodes.size(), MealPlanner.MOST_DISHES));
         }
         for (Node node : nodes) {
             String name = node.text("name");
             if (dishes.stream().anyMatch(dish -> dish.name().equals(name))) {
-                node.problem("name", "Got \"" + name + "\" twice, expected a name for each dish; change one.");
+                node.problem("name", PHRASES.say("got-twice-expected-a-name", name));
             }
             Optional<Integer> load =
                     node.findInteger("load", 1, 500).stream().boxed().findFirst();

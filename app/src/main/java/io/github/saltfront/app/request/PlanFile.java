@@ -22,6 +22,7 @@ import io.github.saltfront.units.KitchenUnits;
 import io.github.saltfront.units.QuantityFormat;
 import io.github.saltfront.units.QuantityParser;
 import io.github.saltfront.units.Temperature;
+import io.github.saltfront.words.Phrases;
 import java.time.LocalDateTime;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeParseException;
@@ -37,6 +38,8 @@ import java.util.function.Function;
 
 /** Reads a request for a plan; everything but the cut and the mass has a stated default. */
 public final class PlanFile {
+    private static final Phrases PHRASES = Phrases.of(PlanFile.class);
+
     private final Catalog catalog;
     private final ZonedDateTime now;
     private final List<Assumption> assumptions = new ArrayList<>();
@@ -130,9 +133,10 @@ public final class PlanFile {
 
     private Optional<Cut> readCut(Node root) {
         boolean own = root.isGroup("meat");
-        Optional<String> text = own ? root.findText("cut") : Optional.of(root.parsed("cut", Words.A_CUT, id -> id, ""));
+        Optional<String> text =
+                own ? root.findText("cut") : Optional.of(root.parsed("cut", Words.aCut(), id -> id, ""));
         if (own && text.isPresent()) {
-            root.problem("cut", "Got a cut and a meat of your own, expected one of them; remove the other.");
+            root.problem("cut", PHRASES.say("got-a-cut-and-a"));
         }
         if (text.isEmpty() || text.get().isEmpty() || own) {
             return Optional.empty();
@@ -146,14 +150,14 @@ public final class PlanFile {
 
     private Request.Food readFood(Node root, Optional<Cut> cut, MeatModel meat) {
         int pieces = root.findInteger("pieces", 1, 500).orElseGet(() -> {
-            assume("pieces", "1", "not said");
+            assume("pieces", "1", PHRASES.say("not-said"));
             return 1;
         });
         double mass = root.quantityInRange("mass", Dimension.MASS, "5 g", "40 kg");
         OptionalDouble thickness = root.findQuantityInRange("thickness", Dimension.LENGTH, "2 mm", "400 mm");
         OptionalDouble start = root.findQuantityInRange("start_temperature", Dimension.TEMPERATURE, "-30 °C", "30 °C");
         double startTemperature = start.orElseGet(() -> {
-            assume("start_temperature", "4 °C", "from the refrigerator");
+            assume("start_temperature", "4 °C", PHRASES.say("from-the-refrigerator"));
             return Temperature.fromCelsius(4);
         });
         Shape shape = CookReader.among(root, readShape(root, cut, mass, thickness));
@@ -166,9 +170,7 @@ public final class PlanFile {
     private Shape readShape(Node root, Optional<Cut> cut, double mass, OptionalDouble thickness) {
         Shape placeholder = new Shape.Slab(0.03);
         if (root.isGroup("shape")) {
-            thickness.ifPresent(t -> root.problem(
-                    "thickness",
-                    "Got a thickness beside a shape, expected one of them; remove the thickness, the shape says it."));
+            thickness.ifPresent(t -> root.problem("thickness", PHRASES.say("got-a-thickness-beside-a")));
             return ShapeReader.read(root, "shape");
         }
         if (cut.isEmpty() || !Double.isFinite(mass)) {
@@ -182,7 +184,7 @@ public final class PlanFile {
             assume(
                     "thickness",
                     QuantityFormat.length(usual, KitchenUnits.METRIC),
-                    "usual for this cut and mass; measure it, time goes with its square");
+                    PHRASES.say("usual-for-this-cut-and"));
         }
         try {
             return PieceShape.of(cut.get(), mass, thickness);
@@ -209,12 +211,12 @@ public final class PlanFile {
             requireUse(node.get(), treatment);
         }
         if (treatment == Treatment.AUTO) {
-            assume("salting.treatment", "the program chooses", "not said");
+            assume("salting.treatment", PHRASES.say("the-program-chooses"), PHRASES.say("not-said"));
         }
         Request.Liquor liquor = new SaltWishes(catalog, this::assume).readLiquor(root, node, treatment);
         double refrigerator = root.findQuantityInRange("refrigerator", Dimension.TEMPERATURE, "-1 °C", "8 °C")
                 .orElseGet(() -> {
-                    assume("refrigerator", "4 °C", "the official limit");
+                    assume("refrigerator", "4 °C", PHRASES.say("the-official-limit"));
                     return Temperature.fromCelsius(4);
                 });
         return new Request.Salting(
@@ -226,20 +228,17 @@ public final class PlanFile {
         boolean bath = treatment.isSoak() && treatment != Treatment.EQUILIBRIUM || treatment == Treatment.AUTO;
         boolean ahead = bath || treatment == Treatment.EQUILIBRIUM || treatment == Treatment.DRY_SALT;
         if (!bath && node.has("strength")) {
-            node.problem(
-                    "strength",
-                    "Got a strength that the treatment has no use for, expected one with wet-brine, dairy, marinade or auto;"
-                            + " remove it.");
+            node.problem("strength", PHRASES.say("got-a-strength-that-the"));
         }
         if (!ahead && node.has("time")) {
-            node.problem("time", "Got a time without salting ahead, expected one with a soak or dry-salt; remove it.");
+            node.problem("time", PHRASES.say("got-a-time-without-salting"));
         }
     }
 
     private static OptionalDouble readStrength(Node node) {
         double cold = SimulationFile.coldRoom();
         Optional<SaltStrength> strength =
-                node.findParsed("strength", Words.STRENGTH_FORMS, text -> Words.strength(text, cold));
+                node.findParsed("strength", Words.strengthForms(), text -> Words.strength(text, cold));
         return strength.map(s -> OptionalDouble.of(s.saltPerWater())).orElse(OptionalDouble.empty());
     }
 
@@ -259,7 +258,7 @@ public final class PlanFile {
             return usual;
         }
         if (id.isEmpty()) {
-            assume("salt", usual.name(), "not said; weigh it and the grain does not matter");
+            assume("salt", usual.name(), PHRASES.say("not-said-weigh-it-and"));
             return usual;
         }
         Optional<SaltForm> salt = catalog.salts().find(id.get());
@@ -271,9 +270,9 @@ public final class PlanFile {
                     "salt",
                     Words.unknown(
                             id.get(),
-                            "a salt of the catalog",
+                            PHRASES.say("a-salt-of-the-catalog"),
                             near,
-                            "Or give its label: {sodium: 480 mg, serving_teaspoons: 0.25}."));
+                            PHRASES.say("or-give-its-label-sodium")));
         }
         return salt.orElse(usual);
     }
@@ -281,20 +280,23 @@ public final class PlanFile {
     private Request.Cook readCook(Node root) {
         Appliance usual = catalog.appliances().get("oven-conventional");
         if (!root.has("appliance")) {
-            assume("appliance", usual.name(), "not said");
+            assume("appliance", usual.name(), PHRASES.say("not-said"));
         }
         CookReader reader = new CookReader(catalog);
         Appliance appliance = CookReader.tuned(root, reader.appliance(root).orElse(usual));
         double setting = root.findQuantityInRange("setting", Dimension.TEMPERATURE, "40 °C", "400 °C")
                 .orElseGet(() -> {
                     double typical = appliance.temperature().typical();
-                    assume("setting", QuantityFormat.temperature(typical, KitchenUnits.METRIC), "usual for it");
+                    assume(
+                            "setting",
+                            QuantityFormat.temperature(typical, KitchenUnits.METRIC),
+                            PHRASES.say("usual-for-it"));
                     return typical;
                 });
         double altitude = root.findQuantityInRange(
                         "altitude", Dimension.LENGTH, SimulationFile.SEA_LEVEL, SimulationFile.HIGHEST)
                 .orElseGet(() -> {
-                    assume("altitude", "0 m", "not said");
+                    assume("altitude", "0 m", PHRASES.say("not-said"));
                     return 0;
                 });
         boolean usable = Double.isFinite(setting) && Double.isFinite(altitude);
@@ -304,7 +306,7 @@ public final class PlanFile {
     private Request.Taste readTaste(Node root) {
         double usual = io.github.saltfront.quality.Seasoning.load().targetRaw().typical();
         Optional<Node> node = root.findChild("taste");
-        Optional<Double> salt = node.flatMap(n -> n.findParsed("salt", "light, usual, strong or 0.75 %", text -> {
+        Optional<Double> salt = node.flatMap(n -> n.findParsed("salt", PHRASES.say("light-usual-strong-or-0"), text -> {
             return switch (text.strip().toLowerCase(Locale.ROOT)) {
                 case "light" -> 0.8 * usual;
                 case "usual" -> usual;
@@ -315,10 +317,10 @@ public final class PlanFile {
         OptionalDouble core = node.map(n -> n.findQuantityInRange("core", Dimension.TEMPERATURE, "40 °C", "98 °C"))
                 .orElse(OptionalDouble.empty());
         if (salt.isEmpty()) {
-            assume("taste.salt", "0.75 % of the raw meat", "judged just right by most tasters");
+            assume("taste.salt", PHRASES.say("0-75-of-the-raw"), PHRASES.say("judged-just-right-by-most"));
         }
         if (core.isEmpty()) {
-            assume("taste.core", "usual for the cut", "common practice, no source");
+            assume("taste.core", PHRASES.say("usual-for-the-cut"), PHRASES.say("common-practice-no-source"));
         }
         OptionalDouble sodium = node.map(SaltWishes::readSodium).orElse(OptionalDouble.empty());
         return new Request.Taste(salt.orElse(usual), core, sodium, readRank(root));
@@ -336,7 +338,10 @@ public final class PlanFile {
                 root.problem(
                         "rank",
                         Words.unknown(
-                                text, "a wish", List.of(), "Wishes are " + String.join(", ", choices.keySet()) + "."));
+                                text,
+                                PHRASES.say("a-wish"),
+                                List.of(),
+                                PHRASES.say("wishes-are", String.join(", ", choices.keySet()))));
             } else if (!wishes.contains(wish)) {
                 wishes.add(wish);
             }
@@ -347,8 +352,7 @@ public final class PlanFile {
     private static double rawSalt(String text) {
         double share = QuantityParser.parse(text, Dimension.FRACTION);
         if (!(share >= 0.002 && share <= 0.025)) {
-            throw new IllegalArgumentException("Got \"" + text
-                    + "\", expected light, usual, strong or 0.2 % to 2.5 % of the raw meat; check the number.");
+            throw new IllegalArgumentException(PHRASES.say("got-expected-light-usual-strong", text));
         }
         return share;
     }
@@ -359,29 +363,26 @@ public final class PlanFile {
         Optional<String> serve = root.findText("serve");
         if (serve.isEmpty() || serve.get().equals("as soon as possible")) {
             if (serve.isEmpty()) {
-                assume("serve", "as soon as possible", "not said");
+                assume("serve", PHRASES.say("as-soon-as-possible"), PHRASES.say("not-said"));
             }
             return new Request.Timing(start, Optional.empty());
         }
         Optional<ZonedDateTime> at = time(root, "serve");
         if (at.isPresent() && !at.get().isAfter(start)) {
             root.problem(
-                    "serve",
-                    "Got " + at.get().toLocalDateTime() + ", which is in the past, expected a time after "
-                            + start.toLocalDateTime() + "; give a later time or \"as soon as possible\".");
+                    "serve", PHRASES.say("got-which-is-in-the", at.get().toLocalDateTime(), start.toLocalDateTime()));
         }
         return new Request.Timing(start, at);
     }
 
     private Optional<ZonedDateTime> time(Node root, String key) {
-        return root.findParsed(key, "a time such as 2026-11-28T19:00, or as soon as possible", text -> {
+        return root.findParsed(key, PHRASES.say("a-time-such-as-2026"), text -> {
             try {
                 return text.contains("+") || text.endsWith("Z") || text.contains("[")
                         ? ZonedDateTime.parse(text)
                         : LocalDateTime.parse(text.replace(' ', 'T')).atZone(now.getZone());
             } catch (DateTimeParseException e) {
-                throw new IllegalArgumentException(
-                        "Got \"" + text + "\", expected a time of a day; write it as 2026-11-28T19:00.", e);
+                throw new IllegalArgumentException(PHRASES.say("got-expected-a-time-of", text), e);
             }
         });
     }
@@ -391,7 +392,7 @@ public final class PlanFile {
         int count = node.map(n -> n.findInteger("count", 1, 2000).orElse(2)).orElse(2);
         Optional<Boolean> vulnerable = node.flatMap(n -> n.findFlag("vulnerable"));
         if (vulnerable.isEmpty()) {
-            assume("guests.vulnerable", "no", "say yes for pregnant, very young, old or weakened guests");
+            assume("guests.vulnerable", "no", PHRASES.say("say-yes-for-pregnant-very"));
         }
         Map<String, Kitchen> kitchens = new LinkedHashMap<>();
         for (Kitchen kitchen : Kitchen.values()) {

@@ -12,6 +12,7 @@ import io.github.saltfront.plan.Vessel;
 import io.github.saltfront.units.Dimension;
 import io.github.saltfront.units.QuantityException;
 import io.github.saltfront.units.QuantityParser;
+import io.github.saltfront.words.Phrases;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -19,6 +20,8 @@ import java.util.Set;
 
 /** Reads what a request says of the meat's label, the liquid and vessel of a soak, and a limit on sodium. */
 final class SaltWishes {
+    private static final Phrases PHRASES = Phrases.of(SaltWishes.class);
+
     private static final Set<String> VESSELS = Set.of("bag", "tub", "bird-in-pot");
     private static final String NARROWEST = "5 cm";
     private static final String WIDEST = "2 m";
@@ -61,14 +64,13 @@ final class SaltWishes {
 
     /** Reads {@code sodium: low} or the most a cooked serving may hold, such as {@code sodium: 300 mg}. */
     static OptionalDouble readSodium(Node taste) {
-        Optional<Double> limit = taste.findParsed("sodium", "low, or a limit for 85 g cooked such as 300 mg", text -> {
+        Optional<Double> limit = taste.findParsed("sodium", PHRASES.say("low-or-a-limit-for"), text -> {
             if (text.strip().equalsIgnoreCase("low")) {
                 return Sodium.LOW;
             }
             double read = QuantityParser.parse(text, Dimension.MASS);
             if (!(read >= LOWEST_LIMIT && read <= HIGHEST_LIMIT)) {
-                throw new IllegalArgumentException(
-                        "Got \"" + text + "\", expected low or from 20 mg to 2 g in 85 g cooked; check the limit.");
+                throw new IllegalArgumentException(PHRASES.say("got-expected-low-or-from", text));
             }
             return read;
         });
@@ -82,16 +84,18 @@ final class SaltWishes {
                     "liquid",
                     switch (treatment) {
                         case DAIRY -> "buttermilk";
-                        case MARINADE -> "soy sauce, thinned with water";
-                        default -> "water, where the meat is soaked";
+                        case MARINADE -> PHRASES.say("soy-sauce-thinned-with-water");
+                        default -> PHRASES.say("water-where-the-meat-is");
                     },
-                    "not said");
+                    PHRASES.say("not-said"));
         }
         Optional<Vessel> vessel = readVessel(root);
         Optional<Double> ratio = root.findParsed(
-                "liquid_per_meat", "1 kg per kg meat", text -> Words.perMeat(text, LEAST_LIQUID, MOST_LIQUID));
+                "liquid_per_meat",
+                PHRASES.say("1-kg-per-kg-meat"),
+                text -> Words.perMeat(text, LEAST_LIQUID, MOST_LIQUID));
         if (vessel.isEmpty() && ratio.isEmpty()) {
-            assume.note("vessel", "a tub; a bag for marinades; a pot for a whole bird", "not said; common practice");
+            assume.note("vessel", PHRASES.say("a-tub-a-bag-for"), PHRASES.say("not-said-common-practice"));
         }
         double sugar = salting.map(node -> node.findQuantityInRange("sugar", Dimension.FRACTION, "0 %", "100 %"))
                 .map(s -> finite(s, 1).orElse(0))
@@ -111,7 +115,8 @@ final class SaltWishes {
     static String unknownLiquid(String text, Catalog catalog) {
         List<String> near =
                 catalog.liquids().nearest(text, 3).stream().map(Liquid::id).toList();
-        return Words.unknown(text, "a liquid of the catalog", near, "The command \"catalog liquids\" lists all.");
+        return Words.unknown(
+                text, PHRASES.say("a-liquid-of-the-catalog"), near, PHRASES.say("the-command-catalog-liquids-lists"));
     }
 
     private static Optional<Vessel> readVessel(Node root) {
@@ -125,7 +130,7 @@ final class SaltWishes {
             return Optional.of(
                     length.isPresent() ? new Vessel.Tub(length.getAsDouble(), width) : new Vessel.Pot(width));
         }
-        return root.findParsed("vessel", "bag, tub, bird-in-pot or the width of a round pot such as 24 cm", text -> {
+        return root.findParsed("vessel", PHRASES.say("bag-tub-bird-in-pot"), text -> {
             if (VESSELS.contains(text.strip())) {
                 return new Vessel.Unmeasured(text.strip());
             }
@@ -138,15 +143,11 @@ final class SaltWishes {
         try {
             width = QuantityParser.parse(text, Dimension.LENGTH);
         } catch (QuantityException e) {
-            throw new IllegalArgumentException(
-                    "Got \"" + text
-                            + "\", expected bag, tub, bird-in-pot or the width of a round pot; write it as 24 cm.",
-                    e);
+            throw new IllegalArgumentException(PHRASES.say("got-expected-bag-tub-bird", text), e);
         }
         if (!(QuantityParser.parse(NARROWEST, Dimension.LENGTH) <= width
                 && width <= QuantityParser.parse(WIDEST, Dimension.LENGTH))) {
-            throw new IllegalArgumentException("Got \"" + text + "\", expected a width from " + NARROWEST + " to "
-                    + WIDEST + "; check the number and its unit.");
+            throw new IllegalArgumentException(PHRASES.say("got-expected-a-width-from", text, NARROWEST, WIDEST));
         }
         return width;
     }

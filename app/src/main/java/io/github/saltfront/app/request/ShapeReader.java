@@ -5,12 +5,15 @@ import io.github.saltfront.shape.Shape;
 import io.github.saltfront.units.Dimension;
 import io.github.saltfront.units.KitchenUnits;
 import io.github.saltfront.units.QuantityFormat;
+import io.github.saltfront.words.Phrases;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.OptionalDouble;
 
 /** Reads a shape: {@code {kind: slab, thickness: 30 mm}} and the like. */
 final class ShapeReader {
+    private static final Phrases PHRASES = Phrases.of(ShapeReader.class);
+
     private static final String SMALLEST = "1 mm";
     private static final String LARGEST = "2 m";
 
@@ -62,10 +65,8 @@ final class ShapeReader {
                     ShapeReader.length(node, "width"),
                     ShapeReader.length(node, "thickness"));
             if (sides.thickness > sides.width || sides.width > sides.length) {
-                throw new IllegalArgumentException("Got a thickness of " + shown(sides.thickness) + ", a width of "
-                        + shown(sides.width) + " and a length of " + shown(sides.length)
-                        + ", expected the thickness to be the shortest and the length the longest;"
-                        + " exchange them.");
+                throw new IllegalArgumentException(PHRASES.say(
+                        "got-a-thickness-of-a", shown(sides.thickness), shown(sides.width), shown(sides.length)));
             }
             return sides;
         }

@@ -27,6 +27,7 @@ import io.github.saltfront.transport.Stage;
 import io.github.saltfront.units.Dimension;
 import io.github.saltfront.units.QuantityFormat;
 import io.github.saltfront.units.Temperature;
+import io.github.saltfront.words.Phrases;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -54,9 +55,14 @@ public record SimulationFile(
         SafetyRule rule,
         boolean threeDimensional,
         int cells) {
+    private static final Phrases PHRASES = Phrases.of(SimulationFile.class);
+
     static final String SEA_LEVEL = "0 m";
     static final String HIGHEST = "5000 m";
-    static final String LIST_APPLIANCES = "The command \"catalog appliances\" lists all.";
+
+    static String listAppliances() {
+        return PHRASES.say("list-appliances");
+    }
 
     /** Most samples of a history; a day by the second, and about as much as memory holds in text. */
     private static final double MOST_SAMPLES = 100_000;
@@ -95,10 +101,7 @@ public record SimulationFile(
         requireFewSamples(root, stages, output);
         document.requireNoErrors();
         if (solid && !SolidGrid.covers(shape)) {
-            root.problem(
-                    "solver",
-                    "3d needs a piece with sides and ends: box, cylinder, sphere or ellipsoid. A slab or a long"
-                            + " cylinder has none, so that three dimensions add nothing; use 1d, or give length and width.");
+            root.problem("solver", PHRASES.say("3d-needs-a-piece-with"));
         }
         document.requireNoErrors();
 
@@ -126,7 +129,7 @@ public record SimulationFile(
     static MeatModel readMeat(Node node, Catalog catalog) {
         MeatModel placeholder = MeatModel.of(catalog.cuts().get("chicken-breast-skinless"));
         if (!node.has("meat")) {
-            node.parsed("meat", Words.A_CUT + " or a meat of your own", text -> text, "");
+            node.parsed("meat", PHRASES.say("or-a-meat-of-your", Words.aCut()), text -> text, "");
             return placeholder;
         }
         if (node.isGroup("meat")) {
@@ -143,7 +146,7 @@ public record SimulationFile(
 
     static String unknownCut(String id, Catalog catalog) {
         List<String> near = catalog.nearestCuts(id, 3).stream().map(Cut::id).toList();
-        return Words.unknown(id, Words.A_CUT, near, "The command \"catalog cuts\" lists all.");
+        return Words.unknown(id, Words.aCut(), near, PHRASES.say("the-command-catalog-cuts-lists"));
     }
 
     static MeatModel ownMeat(Node node, Catalog catalog, MeatModel placeholder) {
@@ -159,7 +162,12 @@ public record SimulationFile(
                 catalog.cuts().all().stream().map(Cut::species).distinct().toList();
         if (!known.contains(species)) {
             node.problem(
-                    "species", Words.unknown(species, "one of " + String.join(", ", known), List.of(), "Choose one."));
+                    "species",
+                    Words.unknown(
+                            species,
+                            PHRASES.say("one-of", String.join(", ", known)),
+                            List.of(),
+                            PHRASES.say("choose-one")));
             return placeholder;
         }
         double sum = water + protein + fat + carbohydrate + ash;
@@ -167,10 +175,7 @@ public record SimulationFile(
             return placeholder;
         }
         if (!(Composition.LOWEST_PRINTED_SUM <= sum && sum <= Composition.HIGHEST_PRINTED_SUM)) {
-            node.problem(
-                    "water",
-                    "The parts of the meat add up to " + QuantityFormat.percent(sum)
-                            + ", expected from 97 % to 103 %; check water, protein, fat, carbohydrate and ash.");
+            node.problem("water", PHRASES.say("the-parts-of-the-meat", QuantityFormat.percent(sum)));
             return placeholder;
         }
         return MeatModel.of(Composition.ofPrinted(water, protein, fat, carbohydrate, ash), species, catalog);
@@ -191,7 +196,7 @@ public record SimulationFile(
         }
         int cells = node.get().findInteger("cells", 4000, 1_000_000).orElse(0);
         if (!solid) {
-            node.get().problem("cells", "cells are those of solver 3d; use layers, or set solver: 3d.");
+            node.get().problem("cells", PHRASES.say("cells-are-those-of-solver"));
         }
         return cells;
     }
@@ -207,7 +212,7 @@ public record SimulationFile(
         boolean field = node.get().findFlag("field").orElse(false);
         int layers = node.get().findInteger("layers", 8, 2000).orElse(0);
         if (solid && node.get().has("layers")) {
-            node.get().problem("layers", "layers are those of solver 1d; use cells, or leave the grid to the program.");
+            node.get().problem("layers", PHRASES.say("layers-are-those-of-solver"));
         }
         return new SimulationOutput(Double.isFinite(every) ? every : 60, field, layers % 2 == 0 ? layers : layers + 1);
     }
@@ -217,9 +222,8 @@ public record SimulationFile(
         if (!(whole / output.every() <= MOST_SAMPLES)) {
             root.problem(
                     "output",
-                    "Got " + QuantityFormat.time(whole) + " of stages with a sample every "
-                            + QuantityFormat.time(output.every())
-                            + ", expected at most 100000 samples; make every longer.");
+                    PHRASES.say(
+                            "got-of-stages-with-a", QuantityFormat.time(whole), QuantityFormat.time(output.every())));
         }
     }
 

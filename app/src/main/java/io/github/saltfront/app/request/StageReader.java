@@ -20,6 +20,7 @@ import io.github.saltfront.transport.StopRule;
 import io.github.saltfront.transport.TimeProfile;
 import io.github.saltfront.units.Dimension;
 import io.github.saltfront.units.QuantityParser;
+import io.github.saltfront.words.Phrases;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -30,6 +31,8 @@ import java.util.OptionalDouble;
 
 /** Reads the stages of a simulation file. */
 final class StageReader {
+    private static final Phrases PHRASES = Phrases.of(StageReader.class);
+
     /** Wet share of a surface for {@code evaporation: on}, that of roasting models [-]. */
     private static final double USUAL_WET_SHARE = 0.15;
 
@@ -121,10 +124,7 @@ final class StageReader {
                 n.findQuantityInRange("core_salt", Dimension.FRACTION, "0 %", "20 %"));
         add(rules, StopRule.Kind.KILL_ABOVE, n.findNumber("log_reduction", 0.01, 20));
         if (rules.size() != 1) {
-            node.problem(
-                    "until",
-                    "Got " + rules.size() + " goals, expected one of core, core_below, surface, mean_salt, core_salt or"
-                            + " log_reduction; keep one.");
+            node.problem("until", PHRASES.say("got-goals-expected-one-of", rules.size()));
             return StopRule.NEVER;
         }
         return rules.get(0);
@@ -145,7 +145,7 @@ final class StageReader {
 
     private static SaltStrength strength(Node node) {
         double cold = SimulationFile.coldRoom();
-        return node.parsed("strength", Words.STRENGTH_FORMS, text -> Words.strength(text, cold), new SaltStrength(0));
+        return node.parsed("strength", Words.strengthForms(), text -> Words.strength(text, cold), new SaltStrength(0));
     }
 
     /** The liquid of a soak, if one other than water is named. */
@@ -166,9 +166,8 @@ final class StageReader {
             if (strength.saltFraction() < bath.strength().saltFraction()) {
                 node.problem(
                         "strength",
-                        String.format(
-                                Locale.ROOT,
-                                "Got a strength below that of %s alone, %.1f %% of solution; raise it or leave it out.",
+                        PHRASES.say(
+                                "got-a-strength-below-that",
                                 liquid.name(),
                                 100 * bath.strength().saltFraction()));
             } else {
@@ -183,7 +182,7 @@ final class StageReader {
     }
 
     private static double ratio(Node node) {
-        return node.findParsed("solution", "2 kg per kg meat", text -> Words.perMeat(text, 0.05, 10_000))
+        return node.findParsed("solution", PHRASES.say("2-kg-per-kg-meat"), text -> Words.perMeat(text, 0.05, 10_000))
                 .orElse(1.0);
     }
 
@@ -207,9 +206,7 @@ final class StageReader {
         Optional<Node> second = node.findChild("second_face");
         OptionalDouble turn = node.findQuantityInRange("turn_every", Dimension.TIME, "5 s", "1 d");
         if (second.isEmpty()) {
-            turn.ifPresent(t -> node.problem(
-                    "turn_every",
-                    "Got a turn without a second_face, expected one to turn to; add it or remove the turn."));
+            turn.ifPresent(t -> node.problem("turn_every", PHRASES.say("got-a-turn-without-a")));
             return List.of(first);
         }
         FaceCondition other = face(second.get(), kind);
@@ -234,13 +231,13 @@ final class StageReader {
     }
 
     private List<FaceCondition> appliance(Node node) {
-        String id = node.parsed("appliance", Words.AN_APPLIANCE, text -> text, "");
+        String id = node.parsed("appliance", Words.anAppliance(), text -> text, "");
         Optional<Appliance> appliance = catalog.appliances().find(id);
         if (appliance.isEmpty()) {
             List<String> near = catalog.appliances().nearest(id, 3).stream()
                     .map(Appliance::id)
                     .toList();
-            node.problem("appliance", Words.unknown(id, Words.AN_APPLIANCE, near, SimulationFile.LIST_APPLIANCES));
+            node.problem("appliance", Words.unknown(id, Words.anAppliance(), near, SimulationFile.listAppliances()));
         }
         double usual = appliance.map(a -> a.temperature().typical()).orElse(293.0);
         double setting = node.findQuantityInRange("setting", Dimension.TEMPERATURE, "-30 °C", "400 °C")
@@ -267,7 +264,7 @@ final class StageReader {
     }
 
     private static double wetShare(Node node) {
-        return node.findParsed("evaporation", "off, on or the wet share of the surface such as 15 %", text -> {
+        return node.findParsed("evaporation", PHRASES.say("off-on-or-the-wet"), text -> {
                     String word = text.strip().toLowerCase(Locale.ROOT);
                     return switch (word) {
                         case "off", "no", "false" -> 0.0;
@@ -281,8 +278,7 @@ final class StageReader {
     private static double share(String text) {
         double share = QuantityParser.parse(text, Dimension.FRACTION);
         if (!(share <= 1)) {
-            throw new IllegalArgumentException(
-                    "Got \"" + text + "\", expected off, on or a wet share from 0 % to 100 %; check the number.");
+            throw new IllegalArgumentException(PHRASES.say("got-expected-off-on-or", text));
         }
         return share;
     }
@@ -292,7 +288,7 @@ final class StageReader {
         OptionalDouble humidity = node.findQuantityInRange("humidity", Dimension.FRACTION, "0 %", "100 %");
         double saturated = IapwsIf97Saturation.pressure(Math.min(Math.max(temperature, 273.16), HOTTEST_SATURATED));
         if (given.isPresent() && humidity.isPresent()) {
-            node.problem("humidity", "Got a vapor_pressure and a humidity, expected one of them; remove the other.");
+            node.problem("humidity", PHRASES.say("got-a-vapor-pressure-and"));
         }
         if (given.isPresent()) {
             return requireVapor(node, "vapor_pressure", given.getAsDouble());
@@ -307,15 +303,7 @@ final class StageReader {
     private double requireVapor(Node node, String key, double vapor) {
         double most = Math.min(60_000, 0.9 * pressure);
         if (Double.isFinite(vapor) && vapor > most) {
-            node.problem(
-                    key,
-                    String.format(
-                            Locale.ROOT,
-                            "Got %.1f kPa of vapor in the medium, expected at most %.1f kPa of the air's %.1f kPa;"
-                                    + " lower it or name an appliance that steams.",
-                            vapor / 1000,
-                            most / 1000,
-                            pressure / 1000));
+            node.problem(key, PHRASES.say("got-kpa-of-vapor-in", vapor / 1000, most / 1000, pressure / 1000));
             return most;
         }
         return vapor;

@@ -12,6 +12,7 @@ import io.github.saltfront.trial.Score;
 import io.github.saltfront.trial.TastingMethod;
 import io.github.saltfront.trial.WeighedPiece;
 import io.github.saltfront.trial.YieldComparison;
+import io.github.saltfront.words.Phrases;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.StringReader;
@@ -31,6 +32,8 @@ import java.util.Set;
 
 /** Reads a table of answers, as the design of a trial prepares it, and has it analyzed. The column method says how. */
 public final class TrialAnswers {
+    private static final Phrases PHRASES = Phrases.of(TrialAnswers.class);
+
     /** Word for answers that name no sample. */
     public static final String NO_PREFERENCE = "none";
 
@@ -66,13 +69,14 @@ public final class TrialAnswers {
         try (InputStream stream = Files.newInputStream(path)) {
             byte[] bytes = stream.readNBytes(LARGEST + 1);
             if (bytes.length > LARGEST) {
-                throw fault(name, 0, "The file is larger than 1 MB, expected a table of answers; check the file.");
+                throw fault(name, 0, PHRASES.say("the-file-is-larger-than"));
             }
             return read(name, new String(bytes, StandardCharsets.UTF_8), level);
         } catch (NoSuchFileException e) {
-            throw fault(name, 0, "There is no such file; expected a table of answers as CSV; check the name.");
+            throw fault(name, 0, PHRASES.say("there-is-no-such-file"));
         } catch (IOException e) {
-            throw fault(name, 0, "The file cannot be read (" + e.getClass().getSimpleName() + "); check it.");
+            throw fault(
+                    name, 0, PHRASES.say("the-file-cannot-be-read", e.getClass().getSimpleName()));
         }
     }
 
@@ -108,7 +112,7 @@ public final class TrialAnswers {
         List<String> methods =
                 table.rows().stream().map(r -> r.text("method")).distinct().toList();
         if (methods.size() != 1) {
-            throw fault(file, 0, "Got the methods " + methods + " in one table, expected one; split the table.");
+            throw fault(file, 0, PHRASES.say("got-the-methods-in-one", methods));
         }
         String method = methods.get(0).toLowerCase(Locale.ROOT);
         try {
@@ -126,10 +130,7 @@ public final class TrialAnswers {
     private void require(String... columns) {
         for (String column : columns) {
             if (!table.header().contains(column)) {
-                problem(
-                        1,
-                        "The column \"" + column + "\" is missing, there are " + table.header()
-                                + "; begin from the table that \"trial design --answers\" writes.");
+                problem(1, PHRASES.say("the-column-is-missing-there", column, table.header()));
             }
         }
         finish();
@@ -176,16 +177,13 @@ public final class TrialAnswers {
             }
         }
         if (!codes.isEmpty() && !codes.contains(answer)) {
-            problem(
-                    row.line(),
-                    "Got the answer \"" + answer + "\", expected one of " + codes
-                            + "; look at the sheet, and leave the cell empty if it cannot be read.");
+            problem(row.line(), PHRASES.say("got-the-answer-expected-one", answer, codes));
         }
     }
 
     private void requireAnswers(int answered) {
         if (answered == 0 && problems.isEmpty()) {
-            problem(0, "No row has an answer yet; fill in the last column.");
+            problem(0, PHRASES.say("no-row-has-an-answer"));
         }
         finish();
     }
@@ -214,7 +212,7 @@ public final class TrialAnswers {
             }
         }
         if (counts.size() != 2) {
-            problem(0, "Got the samples " + counts.keySet() + ", expected two; check the spelling.");
+            problem(0, PHRASES.say("got-the-samples-expected-two", counts.keySet()));
         }
         requireAnswers(answered);
         // the alphabet, not the first serving, says which is named first
@@ -232,9 +230,9 @@ public final class TrialAnswers {
             if (score.isEmpty()) {
                 unanswered++;
             } else if (score.getAsDouble() < RatingProtocol.LOWEST || score.getAsDouble() > RatingProtocol.HIGHEST) {
-                problem(row.line(), "Got the score " + row.text("score") + ", expected 1 to 9; look at the sheet.");
+                problem(row.line(), PHRASES.say("got-the-score-expected-1", row.text("score")));
             } else if (row.text("taster").isEmpty() || row.text("sample").isEmpty()) {
-                problem(row.line(), "The taster or the sample is missing, expected both; fill them in.");
+                problem(row.line(), PHRASES.say("the-taster-or-the-sample"));
             } else {
                 scores.add(new Score(row.text("taster"), row.text("sample"), score.getAsDouble()));
             }
@@ -276,10 +274,7 @@ public final class TrialAnswers {
         try {
             return row.findNumber(column);
         } catch (DataException e) {
-            problem(
-                    row.line(),
-                    "Got \"" + row.text(column) + "\" in the column \"" + column
-                            + "\", expected a number; write digits with a decimal point and no unit.");
+            problem(row.line(), PHRASES.say("got-in-the-column-expected", row.text(column), column));
             return OptionalDouble.empty();
         }
     }

@@ -13,6 +13,7 @@ import io.github.saltfront.trial.SoughtEffect;
 import io.github.saltfront.trial.TastingMethod;
 import io.github.saltfront.trial.TrialRequest;
 import io.github.saltfront.units.Dimension;
+import io.github.saltfront.words.Phrases;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -30,8 +31,12 @@ import java.util.OptionalDouble;
  */
 public record TrialFile(
         String title, String sheetTitle, TrialRequest trial, double alpha, Optional<SoughtEffect> sought) {
+    private static final Phrases PHRASES = Phrases.of(TrialFile.class);
+
     /** Expected of a method, for messages. */
-    static final String METHODS = "one of triangle, duo-trio, 2-afc to 10-afc, preference, ratings";
+    static String methods() {
+        return PHRASES.say("methods");
+    }
 
     private static final String NEUTRAL_TITLE = "Tasting";
     private static final double USUAL_ALPHA = 0.05;
@@ -48,17 +53,17 @@ public record TrialFile(
         String title = root.text("title");
         String sheetTitle = root.findText("sheet_title").orElse(NEUTRAL_TITLE);
         String attribute = root.findText("attribute").orElse("");
-        Protocol protocol = root.parsed("method", METHODS, id -> protocol(id, attribute), new PreferenceProtocol());
+        Protocol protocol = root.parsed("method", methods(), id -> protocol(id, attribute), new PreferenceProtocol());
         List<String> samples = root.findTexts("samples");
         if (samples.size() < 2) {
-            root.problem("samples", "Got " + samples.size() + " samples, expected two or more; write [plain, brined].");
+            root.problem(
+                    "samples",
+                    PHRASES.say("got", samples.size()) + " samples, expected two or more; write [plain, brined].");
         }
         for (String sample : samples) {
             if (sheetTitle.toLowerCase(Locale.ROOT).contains(sample.toLowerCase(Locale.ROOT))) {
                 root.problem(
-                        "sheet_title",
-                        "Got \"" + sheetTitle + "\", which gives the sample \"" + sample
-                                + "\" away; expected a title that tasters may see, such as \"" + NEUTRAL_TITLE + "\".");
+                        "sheet_title", PHRASES.say("got-which-gives-the-sample", sheetTitle, sample, NEUTRAL_TITLE));
             }
         }
         int tasters = root.integer("tasters", 1, SampleCodes.MOST);
@@ -92,11 +97,10 @@ public record TrialFile(
         try {
             method = TastingMethod.get(plain);
         } catch (IllegalArgumentException e) {
-            throw new IllegalArgumentException("Got \"" + id + "\", expected " + METHODS + "; choose one of them.", e);
+            throw new IllegalArgumentException(PHRASES.say("got-expected-choose-one-of", id, methods()), e);
         }
         if (method instanceof ForcedChoice && attribute.isEmpty()) {
-            throw new IllegalArgumentException("The method " + plain
-                    + " needs an attribute, what tasters look for; add a line such as \"attribute: juicier\".");
+            throw new IllegalArgumentException(PHRASES.say("the-method-needs-an-attribute", plain));
         }
         return new RightWrongProtocol(method, attribute);
     }
@@ -111,7 +115,7 @@ public record TrialFile(
             }
         }
         if (pieces.stream().map(Piece::id).distinct().count() != pieces.size()) {
-            root.problem("pieces", "Two blocks have the same name, expected one entry for each; add up their counts.");
+            root.problem("pieces", PHRASES.say("two-blocks-have-the-same"));
         }
         return pieces;
     }

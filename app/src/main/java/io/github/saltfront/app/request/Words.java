@@ -7,6 +7,7 @@ import io.github.saltfront.units.Dimension;
 import io.github.saltfront.units.QuantityFormat;
 import io.github.saltfront.units.QuantityParser;
 import io.github.saltfront.units.Temperature;
+import io.github.saltfront.words.Phrases;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -16,6 +17,8 @@ import java.util.regex.Pattern;
 
 /** Small phrases of the file format that are more than a quantity. */
 final class Words {
+    private static final Phrases PHRASES = Phrases.of(Words.class);
+
     private static final Pattern STRENGTH = Pattern.compile(
             "(?<amount>[^a-z%]+%|[^a-z]+g/kg)\\s*(?:of|of the)\\s+(?<basis>solution|water)", Pattern.CASE_INSENSITIVE);
     private static final Pattern PER_LITER = Pattern.compile(
@@ -27,13 +30,19 @@ final class Words {
     private Words() {}
 
     /** What is expected of a cut, for messages. */
-    static final String A_CUT = "a cut of the catalog";
+    static String aCut() {
+        return PHRASES.say("a-cut");
+    }
 
     /** What is expected of an appliance, for messages. */
-    static final String AN_APPLIANCE = "an appliance of the catalog";
+    static String anAppliance() {
+        return PHRASES.say("an-appliance");
+    }
 
     /** Forms of a strength, for messages. */
-    static final String STRENGTH_FORMS = "\"6 % of solution\", \"6 % of water\" or \"60 g per liter of water\"";
+    static String strengthForms() {
+        return PHRASES.say("strength-forms");
+    }
 
     /**
      * Reads the strength of a brine with its basis, up to saturation.
@@ -48,10 +57,8 @@ final class Words {
         double perWater = saltPerWater(text, temperature);
         // a basis by volume is checked in the core, in SI; this says it in the user's words first
         if (!(perWater / (1 + perWater) <= saturated)) {
-            throw new IllegalArgumentException(String.format(
-                    Locale.ROOT,
-                    "Got \"%s\", expected at most saturation: water at %.0f °C holds %.1f %% salt of the solution,"
-                            + " that is %.1f %% of the water; use less salt.",
+            throw new IllegalArgumentException(PHRASES.say(
+                    "got-expected-at-most-saturation",
                     text,
                     Temperature.toCelsius(temperature),
                     100 * saturated,
@@ -81,8 +88,7 @@ final class Words {
                             .saltPerWater()
                     : Double.POSITIVE_INFINITY;
         }
-        throw new IllegalArgumentException(
-                "Got \"" + text + "\", expected a strength that says of what; write " + STRENGTH_FORMS + ".");
+        throw new IllegalArgumentException(PHRASES.say("got-expected-a-strength-that", text, strengthForms()));
     }
 
     /**
@@ -97,14 +103,15 @@ final class Words {
     static double perMeat(String text, double low, double high) {
         Matcher matcher = PER_MEAT.matcher(text.strip());
         if (!matcher.matches()) {
-            throw new IllegalArgumentException(
-                    "Got \"" + text + "\", expected an amount per meat; write it as 2 kg per kg meat.");
+            throw new IllegalArgumentException(PHRASES.say("got-expected-an-amount-per", text));
         }
         double ratio = QuantityParser.parse(matcher.group("ratio").strip() + " kg", Dimension.MASS);
         if (!(low <= ratio && ratio <= high)) {
-            throw new IllegalArgumentException(
-                    "Got \"" + text + "\", expected from " + QuantityFormat.significant(low, 3) + " to "
-                            + QuantityFormat.significant(high, 3) + " kg per kg meat; check the amount.");
+            throw new IllegalArgumentException(PHRASES.say(
+                    "got-expected-from-to-kg",
+                    text,
+                    QuantityFormat.significant(low, 3),
+                    QuantityFormat.significant(high, 3)));
         }
         return ratio;
     }
@@ -125,7 +132,7 @@ final class Words {
 
     /** Names what was not found and what is nearest, for a message. */
     static String unknown(String got, String what, List<String> nearest, String fix) {
-        String near = nearest.isEmpty() ? "" : "; nearest are " + String.join(", ", nearest);
-        return "Got \"" + got + "\", expected " + what + near + ". " + fix;
+        String near = nearest.isEmpty() ? "" : PHRASES.say("nearest-are", String.join(", ", nearest));
+        return PHRASES.say("got-expected", got, what, near, fix);
     }
 }

@@ -6,6 +6,7 @@ import io.github.saltfront.app.export.FrontsJson;
 import io.github.saltfront.app.export.OffersJson;
 import io.github.saltfront.app.export.PlanJson;
 import io.github.saltfront.app.schema.Schemas;
+import io.github.saltfront.words.Phrases;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import java.io.IOException;
@@ -16,6 +17,8 @@ import java.util.Map;
 
 /** The JSON interface: plans, the catalog and the schemas, the same documents as on the command line. */
 final class Api {
+    private static final Phrases PHRASES = Phrases.of(Api.class);
+
     /** Largest request [byte]; one takes about a thousand. */
     static final int LARGEST_REQUEST = 100_000;
 
@@ -72,7 +75,7 @@ final class Api {
         Map<String, List<Map<String, Object>>> all = CatalogJson.of(service.catalog());
         if (!all.containsKey(kind)) {
             throw new Refused(
-                    404, "kind", "Got another kind, expected one of " + String.join(", ", all.keySet()) + ".");
+                    404, "kind", PHRASES.say("got-another-kind-expected-one", String.join(", ", all.keySet())));
         }
         json(context, CatalogJson.document(CatalogJson.chosen(all, kind, context.queryParam("word"))));
     }

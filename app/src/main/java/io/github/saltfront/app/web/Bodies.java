@@ -1,11 +1,14 @@
 package io.github.saltfront.app.web;
 
+import io.github.saltfront.words.Phrases;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 
 /** Reads the body of a request, up to a limit. */
 final class Bodies {
+    private static final Phrases PHRASES = Phrases.of(Bodies.class);
+
     /** Of a body that is refused this much is read all the same [byte], so that whoever sends it gets to hear why. */
     private static final int DRAINED = 1_000_000;
 
@@ -59,7 +62,6 @@ final class Bodies {
         drain(context);
         // the rest, if there is any, is not read, so the connection cannot be used again
         context.header("Connection", "close");
-        return new Refused(
-                413, "", "The body is larger than " + most / 1000 + " kB, expected a few kB; check what is sent.");
+        return new Refused(413, "", PHRASES.say("the-body-is-larger-than", most / 1000));
     }
 }

@@ -5,6 +5,7 @@ import io.github.saltfront.app.follow.CookOptions;
 import io.github.saltfront.app.follow.CookRegistry;
 import io.github.saltfront.app.follow.Receipt;
 import io.github.saltfront.app.notebook.Notebook;
+import io.github.saltfront.words.Phrases;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import java.nio.charset.StandardCharsets;
@@ -18,6 +19,8 @@ import tools.jackson.databind.node.ObjectNode;
 
 /** The cooks that are followed: begin, readings and events in, outlook and log out. */
 final class CooksApi {
+    private static final Phrases PHRASES = Phrases.of(CooksApi.class);
+
     /** Largest heap of readings [byte]. */
     static final int LARGEST_HEAP = 1_000_000;
 
@@ -61,8 +64,7 @@ final class CooksApi {
         JsonNode body = WebJson.object(Bodies.json(context, Api.LARGEST_REQUEST));
         JsonNode request = body.get("request");
         if (request == null || !request.isObject()) {
-            throw new Refused(
-                    400, "request", "Got no request, expected what a request file holds; send the plan's request.");
+            throw new Refused(400, "request", PHRASES.say("got-no-request-expected-what"));
         }
         byte[] others = WebJson.bytes(((ObjectNode) body).deepCopy().without("request"));
         String id = cooks.begin(WebJson.bytes(request), CookOptions.read(others));
@@ -75,7 +77,7 @@ final class CooksApi {
         Optional<Map<String, Object>> outlook = cooks.outlook(id(context));
         if (outlook.isEmpty()) {
             context.header("Retry-After", "5");
-            throw new Refused(503, "", "The first outlook is still being computed; ask again in a few seconds.");
+            throw new Refused(503, "", PHRASES.say("the-first-outlook-is-still"));
         }
         Api.json(context, outlook.get());
     }
@@ -107,7 +109,7 @@ final class CooksApi {
         try {
             number = Long.parseLong(context.pathParam("number"));
         } catch (NumberFormatException e) {
-            throw new Refused(404, "number", "There is no such alarm; take a number from the list.");
+            throw new Refused(404, "number", PHRASES.say("there-is-no-such-alarm"));
         }
         cooks.acknowledge(id(context), number);
         context.status(204);
@@ -132,7 +134,7 @@ final class CooksApi {
     private void front(Context context) {
         Optional<Map<String, Object>> front = cooks.front(id(context));
         if (front.isEmpty()) {
-            throw new Refused(404, "", "There is no front of this cook; it is over, or nothing is computed yet.");
+            throw new Refused(404, "", PHRASES.say("there-is-no-front-of"));
         }
         Api.json(context, front.get());
     }
@@ -140,7 +142,7 @@ final class CooksApi {
     private void record(Context context) {
         Optional<String> page = cooks.record(id(context));
         if (page.isEmpty()) {
-            throw new Refused(404, "", "There is no record: no reading of a thermometer in the meat counts.");
+            throw new Refused(404, "", PHRASES.say("there-is-no-record-no"));
         }
         // a page to be kept holds its own style, and no script
         context.header(

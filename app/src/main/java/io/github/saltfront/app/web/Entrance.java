@@ -1,5 +1,7 @@
 package io.github.saltfront.app.web;
 
+import io.github.saltfront.words.Language;
+import io.github.saltfront.words.Phrases;
 import io.javalin.http.Context;
 import io.javalin.http.Cookie;
 import io.javalin.http.SameSite;
@@ -7,6 +9,8 @@ import java.util.Optional;
 
 /** The page that asks for the access code. */
 final class Entrance {
+    private static final Phrases PHRASES = Phrases.of(Entrance.class);
+
     private static final int LARGEST = 1000;
 
     private final AccessCode access;
@@ -46,7 +50,7 @@ final class Entrance {
         if (wait > 0) {
             long seconds = wait / 1000 + 1;
             context.header("Retry-After", String.valueOf(seconds));
-            page(context, 429, "There were too many wrong codes. Wait " + seconds + " seconds, then try again.");
+            page(context, 429, PHRASES.say("there-were-too-many-wrong", seconds));
         } else if (access.accepts(address, code, now)) {
             Cookie cookie = new Cookie(Guard.COOKIE, access.token());
             cookie.setHttpOnly(true);
@@ -55,7 +59,7 @@ final class Entrance {
             context.cookie(cookie);
             context.redirect("/");
         } else {
-            page(context, 403, "That is not the code. Look for it where the program was started.");
+            page(context, 403, PHRASES.say("that-is-not-the-code"));
         }
     }
 
@@ -66,23 +70,29 @@ final class Entrance {
         context.contentType("text/html; charset=utf-8");
         context.result("""
                 <!doctype html>
-                <html lang="en">
+                <html lang="%s">
                 <meta charset="utf-8">
                 <meta name="viewport" content="width=device-width, initial-scale=1">
-                <title>Saltfront: access code</title>
+                <title>Saltfront: %s</title>
                 <link rel="icon" href="/icon.svg">
                 <link rel="stylesheet" href="/style.css">
                 <main class="entrance">
                 <h1>Saltfront</h1>
-                <p>The cook who started this program can tell you its access code.</p>
+                <p>%s</p>
                 <form method="post" action="/enter">
-                <label for="code">Access code</label>
+                <label for="code">%s</label>
                 <input id="code" name="code" autocomplete="off" autocapitalize="characters" spellcheck="false" required>
                 %s
-                <button class="main-button">Open</button>
+                <button class="main-button">%s</button>
                 </form>
                 </main>
                 </html>
-                """.formatted(message));
+                """.formatted(
+                        Language.spoken().tag(),
+                        PHRASES.say("access-code"),
+                        PHRASES.say("who"),
+                        PHRASES.say("access-code"),
+                        message,
+                        PHRASES.say("open")));
     }
 }

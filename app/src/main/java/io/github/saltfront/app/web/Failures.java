@@ -5,6 +5,7 @@ import io.github.saltfront.app.document.Problem;
 import io.github.saltfront.app.follow.NoSuchCook;
 import io.github.saltfront.numerics.ConvergenceException;
 import io.github.saltfront.plan.PlanningException;
+import io.github.saltfront.words.Phrases;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
@@ -16,6 +17,8 @@ import java.util.logging.Logger;
 
 /** Turns what goes wrong into a status and the list of problems: 400 wrong input, 422 not feasible, 500 our own fault. */
 final class Failures {
+    private static final Phrases PHRASES = Phrases.of(Failures.class);
+
     private static final int WRONG = 400;
     private static final int INFEASIBLE = 422;
     private static final int INTERNAL = 500;
@@ -59,8 +62,7 @@ final class Failures {
                 context,
                 INTERNAL,
                 "",
-                "Saltfront failed on its own account (" + cause.getClass().getSimpleName()
-                        + "). Please report it with what you had entered.");
+                PHRASES.say("saltfront-failed-on-its-own", cause.getClass().getSimpleName()));
     }
 
     private static void answer(Context context, int status, String field, String message) {

@@ -1,5 +1,6 @@
 package io.github.saltfront.app.web;
 
+import io.github.saltfront.words.Phrases;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import java.net.URI;
@@ -10,6 +11,8 @@ import java.util.Set;
 
 /** Looks at every request before it is answered: its host, where it comes from and, in a network, whether it may come in. */
 final class Guard {
+    private static final Phrases PHRASES = Phrases.of(Guard.class);
+
     static final String COOKIE = "saltfront_access";
     static final String ENTRANCE = "/enter";
 
@@ -57,10 +60,7 @@ final class Guard {
         String host = Optional.ofNullable(context.host()).orElse("");
         String name = host.replaceFirst(":\\d+$", "").toLowerCase(Locale.ROOT);
         if (!hosts.contains(name)) {
-            throw new Refused(
-                    403,
-                    "",
-                    "This server does not answer to that name; use the address that it wrote when it started.");
+            throw new Refused(403, "", PHRASES.say("this-server-does-not-answer"));
         }
     }
 
@@ -70,7 +70,7 @@ final class Guard {
         String site = context.header("Sec-Fetch-Site");
         boolean crossed = site != null && !site.equals("same-origin") && !site.equals("none");
         if (foreign || crossed) {
-            throw new Refused(403, "", "This request comes from a page of another site; open the program's own page.");
+            throw new Refused(403, "", PHRASES.say("this-request-comes-from-a"));
         }
     }
 
@@ -96,6 +96,6 @@ final class Guard {
             context.skipRemainingHandlers();
             return;
         }
-        throw new Refused(401, "", "This program asks for its access code; open its first page and enter it.");
+        throw new Refused(401, "", PHRASES.say("this-program-asks-for-its"));
     }
 }

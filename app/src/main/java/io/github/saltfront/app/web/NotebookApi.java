@@ -8,6 +8,7 @@ import io.github.saltfront.app.notebook.NotebookViews;
 import io.github.saltfront.app.notebook.PhotoFile;
 import io.github.saltfront.app.store.NotedCook;
 import io.github.saltfront.app.store.StoredPhoto;
+import io.github.saltfront.words.Phrases;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import java.io.ByteArrayOutputStream;
@@ -26,6 +27,8 @@ import tools.jackson.databind.JsonNode;
 
 /** The notebook: cooks, their pictures and logs, comparisons, what was learned, and all of it as one archive. */
 final class NotebookApi {
+    private static final Phrases PHRASES = Phrases.of(NotebookApi.class);
+
     private static final String ONE = "/api/notebook/{id}";
 
     private final Notebook notebook;
@@ -102,7 +105,7 @@ final class NotebookApi {
     }
 
     private static Refused unknown() {
-        return new Refused(404, "id", "There is no such cook or picture; it may have been deleted in another window.");
+        return new Refused(404, "id", PHRASES.say("there-is-no-such-cook"));
     }
 
     private void read(Context context) {
@@ -133,8 +136,7 @@ final class NotebookApi {
     private void addPhoto(Context context) {
         NotedCook cook = find(context);
         if (!String.valueOf(context.contentType()).startsWith("image/")) {
-            throw new Refused(
-                    415, "photo", "Got a body of another type, expected a picture; choose a JPEG or PNG file.");
+            throw new Refused(415, "photo", PHRASES.say("got-a-body-of-another"));
         }
         byte[] body = Bodies.read(context, PhotoFile.LARGEST_BYTES);
         StoredPhoto photo = service.running(threads ->
@@ -160,7 +162,7 @@ final class NotebookApi {
                 .filter(id -> !id.isBlank())
                 .toList();
         if (ids.size() < 2 || ids.size() > 12) {
-            throw new Refused(400, "ids", "Got " + ids.size() + " cooks, expected 2 to 12; choose some.");
+            throw new Refused(400, "ids", PHRASES.say("got-cooks-expected-2-to", ids.size()));
         }
         Api.json(context, NotebookViews.compare(refusing("ids", () -> notebook.get(ids)), programVersion));
     }
@@ -240,7 +242,7 @@ final class NotebookApi {
                 left -= n;
                 if (left < 0) {
                     context.header("Connection", "close");
-                    throw new Refused(413, "file", "The archive is larger than 1 GB; import it on the command line.");
+                    throw new Refused(413, "file", PHRASES.say("the-archive-is-larger-than"));
                 }
                 out.write(part, 0, n);
             }

@@ -1,5 +1,6 @@
 package io.github.saltfront.app.web;
 
+import io.github.saltfront.words.Phrases;
 import io.javalin.http.Context;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -19,6 +20,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Serves the files of the page from the class path: plain names in one folder, so that no path can lead out of it. */
 final class PageFiles {
+    private static final Phrases PHRASES = Phrases.of(PageFiles.class);
+
     private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9-]*\\.(html|css|js|svg|webmanifest)");
     private static final Map<String, String> TYPES = Map.of(
             "html", "text/html; charset=utf-8",
@@ -61,7 +64,7 @@ final class PageFiles {
     private void send(Context context, String name) {
         PageFile file = find(name);
         if (file == null) {
-            throw new Refused(404, "", "There is no such page; go to the first page.");
+            throw new Refused(404, "", PHRASES.say("there-is-no-such-page"));
         }
         context.header("ETag", file.tag);
         context.header("Vary", "Accept-Encoding");

@@ -13,6 +13,7 @@ import io.github.saltfront.plan.PlanSearch;
 import io.github.saltfront.plan.Planner;
 import io.github.saltfront.plan.Request;
 import io.github.saltfront.plan.TimedDays;
+import io.github.saltfront.words.Phrases;
 import java.nio.charset.StandardCharsets;
 import java.time.ZonedDateTime;
 import java.util.List;
@@ -26,6 +27,8 @@ import java.util.function.Supplier;
 
 /** Plans for many at once: as many side by side as there are processors, the others wait; a plan asked for again is at hand. */
 final class PlanService implements AutoCloseable {
+    private static final Phrases PHRASES = Phrases.of(PlanService.class);
+
     /** Seed of all plans, as on the command line. */
     private static final long SEED = 1;
 
@@ -210,7 +213,7 @@ final class PlanService implements AutoCloseable {
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
-        throw new Refused(503, "", "Too many plans are asked for at once; try again in a minute.");
+        throw new Refused(503, "", PHRASES.say("too-many-plans-are-asked"));
     }
 
     @Override

@@ -2,6 +2,7 @@ package io.github.saltfront.app.web;
 
 import io.github.saltfront.app.store.SavedPlan;
 import io.github.saltfront.app.store.SavedPlans;
+import io.github.saltfront.words.Phrases;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import java.util.ArrayList;
@@ -13,6 +14,8 @@ import tools.jackson.databind.JsonNode;
 
 /** The saved plans: list, read, save, rename, duplicate, delete with undo, and all of them as one file. */
 final class SavedApi {
+    private static final Phrases PHRASES = Phrases.of(SavedApi.class);
+
     /** Largest file to import [byte]. */
     static final int LARGEST_FILE = 20_000_000;
 
@@ -73,7 +76,7 @@ final class SavedApi {
 
     private void copy(Context context) {
         SavedPlan original = find(context);
-        String title = original.title() + " (copy)";
+        String title = PHRASES.say("copy", original.title());
         SavedPlan plan = fresh(
                 title.length() > LONGEST_TITLE ? original.title() : title,
                 original.request(),
@@ -105,8 +108,7 @@ final class SavedApi {
         JsonNode file = WebJson.object(Bodies.json(context, LARGEST_FILE));
         if (!FILE_SCHEMA.equals(file.path("schema").asString(""))
                 || file.path("version").asInt(0) != 1) {
-            throw new Refused(
-                    400, "", "This is no export of saved plans of version 1; choose a file that \"Export all\" wrote.");
+            throw new Refused(400, "", PHRASES.say("this-is-no-export-of"));
         }
         List<SavedPlan> read = new ArrayList<>();
         for (JsonNode node : file.path("plans")) {
@@ -126,8 +128,7 @@ final class SavedApi {
     private static String importedId(JsonNode node) {
         String id = node.path("id").asString("");
         if (!id.matches("[A-Za-z0-9-]{1," + LONGEST_ID + "}")) {
-            throw new Refused(
-                    400, "id", "A plan of this file has no usable id; choose a file that \"Export all\" wrote.");
+            throw new Refused(400, "id", PHRASES.say("a-plan-of-this-file"));
         }
         return id;
     }
@@ -140,17 +141,10 @@ final class SavedApi {
     private static String title(JsonNode body) {
         String title = body.path("title").asString("").strip();
         if (title.chars().anyMatch(Character::isISOControl)) {
-            throw new Refused(
-                    400,
-                    "title",
-                    "Got a title with control characters, expected letters, digits and signs; change it.");
+            throw new Refused(400, "title", PHRASES.say("got-a-title-with-control"));
         }
         if (title.isEmpty() || title.length() > LONGEST_TITLE) {
-            throw new Refused(
-                    400,
-                    "title",
-                    "Got a title of " + title.length() + " characters, expected 1 to " + LONGEST_TITLE
-                            + "; change it.");
+            throw new Refused(400, "title", PHRASES.say("got-a-title-of-characters", title.length(), LONGEST_TITLE));
         }
         return title;
     }
@@ -170,7 +164,7 @@ final class SavedApi {
     }
 
     private static Refused unknown() {
-        return new Refused(404, "id", "There is no such saved plan; it may have been deleted in another window.");
+        return new Refused(404, "id", PHRASES.say("there-is-no-such-saved"));
     }
 
     private static Map<String, Object> head(SavedPlan plan) {

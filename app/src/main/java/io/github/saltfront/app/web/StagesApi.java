@@ -3,6 +3,7 @@ package io.github.saltfront.app.web;
 import io.github.saltfront.app.export.TimedDayJson;
 import io.github.saltfront.plan.TimedDay;
 import io.github.saltfront.plan.TimedDays;
+import io.github.saltfront.words.Phrases;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import java.util.ArrayList;
@@ -11,6 +12,8 @@ import tools.jackson.databind.JsonNode;
 
 /** The day of a plan while somebody drags the end of a stage. */
 final class StagesApi {
+    private static final Phrases PHRASES = Phrases.of(StagesApi.class);
+
     private final PlanService service;
     private final String programVersion;
 
@@ -41,8 +44,10 @@ final class StagesApi {
             throw new Refused(
                     400,
                     "lengths_s",
-                    "Got " + (node.isArray() ? node.size() + " lengths" : "no list") + ", expected a list of "
-                            + bounds.size() + " lengths in seconds, one for each stage of the plan.");
+                    PHRASES.say(
+                            "got-expected-a-list-of",
+                            (node.isArray() ? node.size() + " lengths" : PHRASES.say("no-list")),
+                            bounds.size()));
         }
         List<Double> lengths = new ArrayList<>();
         for (int i = 0; i < bounds.size(); i++) {
@@ -52,8 +57,11 @@ final class StagesApi {
                 throw new Refused(
                         400,
                         "lengths_s." + i,
-                        "Got " + node.get(i) + ", expected " + Math.round(allowed.shortest()) + " to "
-                                + Math.round(allowed.longest()) + " s; take a length between them.");
+                        PHRASES.say(
+                                "got-expected-to-s-take",
+                                node.get(i),
+                                Math.round(allowed.shortest()),
+                                Math.round(allowed.longest())));
             }
             lengths.add(length);
         }

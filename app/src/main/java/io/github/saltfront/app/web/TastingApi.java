@@ -10,6 +10,7 @@ import io.github.saltfront.trial.RatingProtocol;
 import io.github.saltfront.trial.Serving;
 import io.github.saltfront.trial.Sheet;
 import io.github.saltfront.trial.TrialDesign;
+import io.github.saltfront.words.Phrases;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import java.util.ArrayList;
@@ -23,6 +24,8 @@ import tools.jackson.databind.JsonNode;
  * could read the key. What goes out says nothing of the samples.
  */
 final class TastingApi {
+    private static final Phrases PHRASES = Phrases.of(TastingApi.class);
+
     static final String PAGE = "/tasting.html";
 
     /** Beginning of the paths that are open to tasters. */
@@ -56,7 +59,7 @@ final class TastingApi {
     }
 
     private static Refused unknown() {
-        return new Refused(404, "", "There is no tasting under this address; ask the cook for your code again.");
+        return new Refused(404, "", PHRASES.say("there-is-no-tasting-under"));
     }
 
     private boolean hasAnswered(Place place) {
@@ -90,11 +93,11 @@ final class TastingApi {
         Place place = find(context);
         JsonNode body = WebJson.object(Bodies.json(context, LARGEST));
         if (hasAnswered(place)) {
-            throw new Refused(409, "", "Your answers are here already; they cannot be changed any more.");
+            throw new Refused(409, "", PHRASES.say("your-answers-are-here-already"));
         }
         String note = TrialApi.text(body, "note");
         if (note.length() > LONGEST_NOTE) {
-            throw new Refused(400, "note", "Got a note of " + note.length() + " characters, expected at most 1000.");
+            throw new Refused(400, "note", PHRASES.say("got-a-note-of-characters", note.length()));
         }
         long now = System.currentTimeMillis();
         List<StoredAnswer> answers = new ArrayList<>();
@@ -102,7 +105,7 @@ final class TastingApi {
             answers.add(checked(place, each, note, now));
         }
         if (answers.isEmpty()) {
-            throw new Refused(400, "answers", "No answer is given yet; choose one for each plate.");
+            throw new Refused(400, "answers", PHRASES.say("no-answer-is-given-yet"));
         }
         trials.answer(place.trial().id(), answers);
         Api.json(context, Map.of("received", answers.size()));
@@ -113,7 +116,7 @@ final class TastingApi {
         Sheet sheet = place.sheets().stream()
                 .filter(s -> s.round() == round)
                 .findFirst()
-                .orElseThrow(() -> new Refused(400, "answers", "There is no round " + round + " on this sheet."));
+                .orElseThrow(() -> new Refused(400, "answers", PHRASES.say("there-is-no-round-on", round)));
         List<String> codes = sheet.servings().stream()
                 .map(Serving::code)
                 .filter(code -> !code.equals(TrialDesign.REFERENCE))
@@ -129,7 +132,7 @@ final class TastingApi {
             right = code.isEmpty() && (codes.contains(answer) || none);
         }
         if (!right) {
-            throw new Refused(400, "answers", "An answer names no sample of its plate; choose again.");
+            throw new Refused(400, "answers", PHRASES.say("an-answer-names-no-sample"));
         }
         return new StoredAnswer(place.taster(), round, code, answer, note, now);
     }

@@ -16,6 +16,7 @@ import io.github.saltfront.app.store.StoredAnswer;
 import io.github.saltfront.app.store.StoredTrial;
 import io.github.saltfront.app.store.Trials;
 import io.github.saltfront.trial.TrialDesign;
+import io.github.saltfront.words.Phrases;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import java.nio.charset.StandardCharsets;
@@ -29,6 +30,8 @@ import tools.jackson.databind.JsonNode;
 
 /** Trials for the cook: design, papers, answers as they arrive, and what they show. Tasters have {@link TastingApi}. */
 final class TrialApi {
+    private static final Phrases PHRASES = Phrases.of(TrialApi.class);
+
     private static final double LEVEL = 0.95;
     private static final String ONE = "/api/trials/{id}";
 
@@ -142,7 +145,7 @@ final class TrialApi {
 
     private StoredTrial find(Context context) {
         return trials.find(context.pathParam("id"))
-                .orElseThrow(() -> new Refused(404, "id", "There is no such trial; it may have been deleted."));
+                .orElseThrow(() -> new Refused(404, "id", PHRASES.say("there-is-no-such-trial")));
     }
 
     private void read(Context context) {
@@ -190,7 +193,7 @@ final class TrialApi {
 
     private TrialFindings findings(StoredTrial trial) {
         if (trials.answers(trial.id()).isEmpty()) {
-            throw new Refused(422, "", "No taster has answered yet; there is nothing to analyze.");
+            throw new Refused(422, "", PHRASES.say("no-taster-has-answered-yet"));
         }
         return TrialAnswers.read("answers", table(trial), LEVEL);
     }

@@ -1,5 +1,6 @@
 package io.github.saltfront.app.web;
 
+import io.github.saltfront.words.Phrases;
 import java.util.List;
 import java.util.Map;
 import tools.jackson.core.JacksonException;
@@ -8,6 +9,8 @@ import tools.jackson.databind.json.JsonMapper;
 
 /** Reads and writes the JSON of the interface. */
 final class WebJson {
+    private static final Phrases PHRASES = Phrases.of(WebJson.class);
+
     static final String TYPE = "application/json; charset=utf-8";
 
     private static final JsonMapper MAPPER = JsonMapper.builder().build();
@@ -30,9 +33,9 @@ final class WebJson {
                 return node;
             }
         } catch (JacksonException e) {
-            throw new Refused(400, "", "The body is no JSON: " + e.getOriginalMessage());
+            throw new Refused(400, "", PHRASES.say("the-body-is-no-json", e.getOriginalMessage()));
         }
-        throw new Refused(400, "", "Got another JSON value, expected an object; check what is sent.");
+        throw new Refused(400, "", PHRASES.say("got-another-json-value-expected"));
     }
 
     /** Returns the answer to a request that cannot be met, with one problem. */

@@ -5,6 +5,7 @@ import io.github.saltfront.app.follow.FollowSettings;
 import io.github.saltfront.app.notebook.Notebook;
 import io.github.saltfront.app.store.Database;
 import io.github.saltfront.catalog.Catalog;
+import io.github.saltfront.words.Phrases;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.HandlerType;
@@ -18,6 +19,8 @@ import java.util.logging.Logger;
 
 /** The web program: listens on loopback, or in the kitchen's network behind an access code. */
 public final class WebServer implements AutoCloseable {
+    private static final Phrases PHRASES = Phrases.of(WebServer.class);
+
     private static final List<Logger> QUIET =
             List.of(Logger.getLogger("org.eclipse.jetty"), Logger.getLogger("io.javalin"));
 
@@ -93,9 +96,7 @@ public final class WebServer implements AutoCloseable {
             service.close();
             database.close();
             throw new IllegalArgumentException(
-                    "--port: got " + options.port() + ", where this computer does not let the program listen ("
-                            + e.getMessage() + "); end the other program or give another port, such as --port="
-                            + (options.port() + 1) + ".",
+                    PHRASES.say("port-got-where-this-computer", options.port(), e.getMessage(), (options.port() + 1)),
                     e);
         }
         return new WebServer(javalin, service, cooks, streams, access, database);
