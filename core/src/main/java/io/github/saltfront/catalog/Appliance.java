@@ -114,7 +114,7 @@ public record Appliance(
         return new Appliance(
                 row.text("id"),
                 row.words("name"),
-                Cells.list(row, "aliases"),
+                Cells.aliases(row),
                 Cells.constant(Medium.class, row, "medium"),
                 row.text("faces").equals("both"),
                 Cells.celsius(row, "temperature"),

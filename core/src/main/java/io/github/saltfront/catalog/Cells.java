@@ -18,6 +18,15 @@ final class Cells {
 
     private Cells() {}
 
+    /** Other names of an entry; its English name among them where it has another one. */
+    static List<String> aliases(CsvTable.Row row) {
+        List<String> others = list(row, "aliases");
+        String english = row.text("name");
+        return english.equals(row.words("name"))
+                ? others
+                : Stream.concat(Stream.of(english), others.stream()).toList();
+    }
+
     static double grams(CsvTable.Row row, String column) {
         return row.number(column) * GRAM;
     }

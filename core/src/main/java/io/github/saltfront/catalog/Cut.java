@@ -50,7 +50,7 @@ public record Cut(
         return new Cut(
                 row.text("id"),
                 row.words("name"),
-                Cells.list(row, "aliases"),
+                Cells.aliases(row),
                 row.text("species"),
                 Cells.constant(Group.class, row, "group"),
                 CutComposition.read(row),

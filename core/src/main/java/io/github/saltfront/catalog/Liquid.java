@@ -43,7 +43,7 @@ public record Liquid(
         return new Liquid(
                 row.text("id"),
                 row.words("name"),
-                Cells.list(row, "aliases"),
+                Cells.aliases(row),
                 new Parts(
                         Cells.percent(row, "water_pct"),
                         Cells.percent(row, "sugar_pct"),

@@ -28,7 +28,7 @@ public record Measure(
         return new Measure(
                 row.text("id"),
                 row.words("name"),
-                Cells.list(row, "aliases"),
+                Cells.aliases(row),
                 Cells.constant(UnitSystem.class, row, "system"),
                 Cells.milliliters(row, "volume_ml"),
                 Provenance.of(row));

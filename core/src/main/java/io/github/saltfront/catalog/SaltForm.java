@@ -46,7 +46,7 @@ public record SaltForm(
         return new SaltForm(
                 row.text("id"),
                 row.words("name"),
-                Cells.list(row, "aliases"),
+                Cells.aliases(row),
                 new Band(
                                 Cells.grams(row, "g_per_tsp_low"),
                                 Cells.grams(row, "g_per_tsp"),

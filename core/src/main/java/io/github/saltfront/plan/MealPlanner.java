@@ -7,11 +7,9 @@ import io.github.saltfront.units.Temperature;
 import io.github.saltfront.words.Phrases;
 import java.time.Duration;
 import java.time.ZonedDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -33,7 +31,7 @@ public final class MealPlanner {
     /** Added to a wait that turned out too short after planning anew [s]. */
     private static final double MORE = 300;
 
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("EEE HH:mm", Locale.ENGLISH);
+    private static final String CLOCK = "EEE HH:mm";
 
     private final List<Meal.Dish> dishes;
     private final Map<String, Integer> counts;
@@ -314,7 +312,7 @@ public final class MealPlanner {
                 .flatMap(course -> time(course.plan(), Plan.StepKind.SALT).stream())
                 .max(Comparator.comparingDouble(start -> liters(courses, start)))
                 .ifPresent(when ->
-                        notes.add(PHRASES.say("from-meat-and-baths-take", CLOCK.format(when), liters(courses, when))));
+                        notes.add(PHRASES.say("from-meat-and-baths-take", Phrases.time(CLOCK, when), liters(courses, when))));
     }
 
     private static double liters(List<Meal.Course> courses, ZonedDateTime at) {
@@ -372,7 +370,7 @@ public final class MealPlanner {
             if (!before.dish().equals(next.dish()) && next.step().time().isBefore(free)) {
                 notes.add(PHRASES.say(
                         "at-both-and-want-you",
-                        CLOCK.format(next.step().time()),
+                        Phrases.time(CLOCK, next.step().time()),
                         before.dish(),
                         next.dish(),
                         before.dish(),

@@ -79,6 +79,31 @@ public enum Language {
         }
     }
 
+    /** The time in which a language is spoken in a thread; closing it goes back to the one before. */
+    public static final class Scope implements AutoCloseable {
+        private final Language before;
+
+        private Scope(Language before) {
+            this.before = before;
+        }
+
+        @Override
+        public void close() {
+            SPOKEN.set(before);
+        }
+    }
+
+    /**
+     * Speaks this language in the present thread from now on.
+     *
+     * @return what to close when it is over
+     */
+    public Scope begin() {
+        Scope scope = new Scope(SPOKEN.get());
+        SPOKEN.set(this);
+        return scope;
+    }
+
     /**
      * Does something in this language.
      *
@@ -87,12 +112,8 @@ public enum Language {
      * @return what it returns
      */
     public <T> T speaking(Supplier<T> work) {
-        Language before = SPOKEN.get();
-        SPOKEN.set(this);
-        try {
+        try (Scope scope = begin()) {
             return work.get();
-        } finally {
-            SPOKEN.set(before);
         }
     }
 
@@ -105,10 +126,11 @@ public enum Language {
     public static Executor carrying(Executor executor) {
         return task -> {
             Language language = spoken();
-            executor.execute(() -> language.speaking(() -> {
-                task.run();
-                return true;
-            }));
+            executor.execute(() -> {
+                try (Scope scope = language.begin()) {
+                    task.run();
+                }
+            });
         };
     }
 }

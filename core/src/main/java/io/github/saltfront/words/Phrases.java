@@ -1,6 +1,8 @@
 package io.github.saltfront.words;
 
 import java.text.DecimalFormatSymbols;
+import java.time.format.DateTimeFormatter;
+import java.time.temporal.TemporalAccessor;
 import java.util.Locale;
 import java.util.Map;
 import java.util.MissingResourceException;
@@ -85,6 +87,17 @@ public final class Phrases {
      */
     public static String figures(String format, Object... values) {
         return String.format(Language.spoken().locale(), format, values);
+    }
+
+    /**
+     * Writes days and hours as the language that is spoken does.
+     *
+     * @param pattern as of {@link DateTimeFormatter}, such as {@code EEE HH:mm}
+     * @param time the time
+     * @return the text
+     */
+    public static String time(String pattern, TemporalAccessor time) {
+        return DateTimeFormatter.ofPattern(pattern, Language.spoken().locale()).format(time);
     }
 
     /**

@@ -1,9 +1,9 @@
 package io.github.saltfront.app.cli;
 
+import io.github.saltfront.words.Language;
 import io.github.saltfront.app.notebook.Notebook;
 import io.github.saltfront.app.store.DataPlace;
 import io.github.saltfront.app.store.Database;
-import io.github.saltfront.catalog.Catalog;
 import java.nio.file.Path;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -28,8 +28,8 @@ final class DataFile {
         return given == null ? DataPlace.of(usual) : DataPlace.parse(given, usual());
     }
 
-    Notebook notebook(Catalog catalog) {
-        return new Notebook(open(), catalog, Version.text());
+    Notebook notebook() {
+        return new Notebook(open(), Version.text());
     }
 
     static Path usual() {
@@ -40,10 +40,16 @@ final class DataFile {
         return base.resolve("saltfront").resolve("saltfront.db");
     }
 
-    /** Threads for ensembles, which do not keep the program alive. */
+    /** Threads for ensembles, which do not keep the program alive; they speak the language of the command. */
     static ExecutorService threads() {
+        Language language = Language.spoken();
         return Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors(), task -> {
-            Thread thread = new Thread(task, "ensemble");
+            Runnable spoken = () -> {
+                try (Language.Scope scope = language.begin()) {
+                    task.run();
+                }
+            };
+            Thread thread = new Thread(spoken, "ensemble");
             thread.setDaemon(true);
             return thread;
         });

@@ -1,5 +1,6 @@
 package io.github.saltfront.app.cli;
 
+import io.github.saltfront.words.Language;
 import io.github.saltfront.app.document.Document;
 import io.github.saltfront.app.document.DocumentReader;
 import io.github.saltfront.app.follow.CookOptions;
@@ -159,7 +160,7 @@ final class LiveCommand implements Callable<Integer> {
         Optional<Long> started = watch.isPresent()
                 ? Optional.of(System.currentTimeMillis() - Math.round(1000 * passed))
                 : Optional.empty();
-        return new CookOptions("", started, "C", probe.error(), probe.distance(), speed);
+        return new CookOptions("", started, "C", probe.error(), probe.distance(), speed, Language.spoken());
     }
 
     /** A file for a cook that nobody wants to keep. */

@@ -1,5 +1,10 @@
 package io.github.saltfront.app.cli;
 
+import io.github.saltfront.words.Language;
+import picocli.CommandLine.ScopeType;
+import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Option;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -20,6 +25,13 @@ public final class Main implements Runnable {
 
     /** Every command, in the order of the help. */
     private static final Map<String, Class<?>> COMMANDS = commands();
+
+    @Option(
+            names = "--language",
+            paramLabel = "TAG",
+            scope = ScopeType.INHERIT,
+            description = "Language of the results: en or de. Default: en.")
+    private String language = Language.ENGLISH.tag();
 
     private Main() {}
 
@@ -66,12 +78,25 @@ public final class Main implements Runnable {
     }
 
     private static CommandLine commandLine(Map<String, Class<?>> commands) {
-        CommandLine line = new CommandLine(new Main());
+        Main main = new Main();
+        CommandLine line = new CommandLine(main);
         commands.forEach(line::addSubcommand);
-        return line.setExecutionExceptionHandler(new ErrorMessages())
+        return line.setExecutionStrategy(main::execute)
+                .setExecutionExceptionHandler(new ErrorMessages())
                 .setParameterExceptionHandler(new OptionErrors())
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setUsageHelpWidth(80);
+    }
+
+    private int execute(ParseResult parsed) {
+        Language spoken = Language.find(language)
+                .orElseThrow(() -> new ParameterException(
+                        spec.commandLine(),
+                        "--language: got \"" + language + "\", expected one of " + String.join(", ", Language.tags())
+                                + "; choose one of them."));
+        try (Language.Scope scope = spoken.begin()) {
+            return new CommandLine.RunLast().execute(parsed);
+        }
     }
 
     @Override

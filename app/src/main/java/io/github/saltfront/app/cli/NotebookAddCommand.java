@@ -4,7 +4,6 @@ import io.github.saltfront.app.notebook.CookEntry;
 import io.github.saltfront.app.notebook.Notebook;
 import io.github.saltfront.app.notebook.NotebookText;
 import io.github.saltfront.app.store.NotedCook;
-import io.github.saltfront.catalog.Catalog;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -39,7 +38,7 @@ final class NotebookAddCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Notebook notebook = data.notebook(Catalog.load());
+        Notebook notebook = data.notebook();
         CookEntry entry = CookEntry.read(file);
         Optional<String> id =
                 replace.map(text -> notebook.get(java.util.List.of(text)).get(0).id());

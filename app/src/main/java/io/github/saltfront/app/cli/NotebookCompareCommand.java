@@ -3,7 +3,6 @@ package io.github.saltfront.app.cli;
 import io.github.saltfront.app.notebook.NotebookText;
 import io.github.saltfront.app.notebook.NotebookViews;
 import io.github.saltfront.app.store.NotedCook;
-import io.github.saltfront.catalog.Catalog;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -36,7 +35,7 @@ final class NotebookCompareCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        List<NotedCook> cooks = data.notebook(Catalog.load()).get(ids);
+        List<NotedCook> cooks = data.notebook().get(ids);
         PrintWriter out = spec.commandLine().getOut();
         out.print(json ? Json.text(NotebookViews.compare(cooks, Version.text())) : NotebookText.compare(cooks));
         out.flush();

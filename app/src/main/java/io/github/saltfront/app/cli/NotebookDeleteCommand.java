@@ -1,7 +1,6 @@
 package io.github.saltfront.app.cli;
 
 import io.github.saltfront.app.notebook.Notebook;
-import io.github.saltfront.catalog.Catalog;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -34,7 +33,7 @@ final class NotebookDeleteCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Notebook notebook = data.notebook(Catalog.load());
+        Notebook notebook = data.notebook();
         PrintWriter out = spec.commandLine().getOut();
         if (restore) {
             if (!notebook.cooks().restore(id)) {

@@ -1,7 +1,6 @@
 package io.github.saltfront.app.cli;
 
 import io.github.saltfront.app.notebook.NotebookArchive;
-import io.github.saltfront.catalog.Catalog;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -31,7 +30,7 @@ final class NotebookExportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        NotebookArchive archive = new NotebookArchive(data.notebook(Catalog.load()));
+        NotebookArchive archive = new NotebookArchive(data.notebook());
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         archive.write(bytes, Version.text());
         OutputFile.write(file, bytes.toByteArray());

@@ -1,7 +1,6 @@
 package io.github.saltfront.app.cli;
 
 import io.github.saltfront.app.notebook.NotebookArchive;
-import io.github.saltfront.catalog.Catalog;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -29,7 +28,7 @@ final class NotebookImportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        NotebookArchive.Imported done = new NotebookArchive(data.notebook(Catalog.load())).read(file);
+        NotebookArchive.Imported done = new NotebookArchive(data.notebook()).read(file);
         spec.commandLine()
                 .getOut()
                 .printf(

@@ -51,7 +51,7 @@ final class NotebookLearnedCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Catalog catalog = Catalog.load();
-        Learning learning = data.notebook(catalog).learning();
+        Learning learning = data.notebook().learning();
         reset.ifPresent(what -> learning.forget(profile, what));
         KitchenKnowledge known = learning.knowledge(profile, butcher);
         PrintWriter out = spec.commandLine().getOut();

@@ -3,7 +3,6 @@ package io.github.saltfront.app.cli;
 import io.github.saltfront.app.notebook.NotebookText;
 import io.github.saltfront.app.notebook.NotebookViews;
 import io.github.saltfront.app.store.NotedCook;
-import io.github.saltfront.catalog.Catalog;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -38,7 +37,7 @@ final class NotebookListCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        List<NotedCook> cooks = data.notebook(Catalog.load()).cooks().list(word, tag);
+        List<NotedCook> cooks = data.notebook().cooks().list(word, tag);
         PrintWriter out = spec.commandLine().getOut();
         out.print(json ? Json.text(NotebookViews.list(cooks, Version.text())) : NotebookText.list(cooks));
         out.flush();

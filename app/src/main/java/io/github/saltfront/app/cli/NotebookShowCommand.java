@@ -5,7 +5,6 @@ import io.github.saltfront.app.notebook.NotebookText;
 import io.github.saltfront.app.notebook.NotebookViews;
 import io.github.saltfront.app.store.NotedCook;
 import io.github.saltfront.app.store.StoredPhoto;
-import io.github.saltfront.catalog.Catalog;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -38,7 +37,7 @@ final class NotebookShowCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Notebook notebook = data.notebook(Catalog.load());
+        Notebook notebook = data.notebook();
         NotedCook cook = notebook.get(List.of(id)).get(0);
         List<StoredPhoto> photos = notebook.cooks().photosOf(cook.id());
         PrintWriter out = spec.commandLine().getOut();

@@ -115,7 +115,7 @@ final class PlanCommand implements Callable<Integer> {
     private Request learned(Request request, Document document, Catalog catalog) {
         Optional<PlanFile.NotebookUse> use =
                 notebook.map(name -> new PlanFile.NotebookUse(name, "")).or(() -> PlanFile.notebook(document));
-        return use.map(u -> data.notebook(catalog)
+        return use.map(u -> data.notebook()
                         .learning()
                         .knowledge(u.profile(), u.butcher())
                         .applied(request))

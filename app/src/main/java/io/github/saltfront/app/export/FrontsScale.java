@@ -1,5 +1,6 @@
 package io.github.saltfront.app.export;
 
+import io.github.saltfront.words.Phrases;
 import io.github.saltfront.plan.Fronts;
 import java.time.Duration;
 import java.time.ZonedDateTime;
@@ -21,7 +22,7 @@ final class FrontsScale {
     private static final double TICK_ROOM = 58;
     private static final int[] TICK_MINUTES = {1, 2, 5, 10, 15, 30, 60, 120, 180, 360, 720, 1440};
     private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE", Locale.ENGLISH);
+    private static final String DAY = "EEE";
 
     private final List<Part> parts;
 
@@ -97,7 +98,7 @@ final class FrontsScale {
             }
             double time = part.start() + Duration.between(part.clock(), at).toMillis() / 1000.0;
             while (time <= part.end()) {
-                String name = DAY.format(at);
+                String name = Phrases.time(DAY, at);
                 ticks.add(new Tick(part.x(time), HOUR.format(at), name.equals(day) ? "" : name));
                 day = name;
                 at = next(at, step);

@@ -9,16 +9,14 @@ import io.github.saltfront.plan.Sodium;
 import io.github.saltfront.units.Temperature;
 import io.github.saltfront.words.Language;
 import io.github.saltfront.words.Phrases;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** A plan on one page to hang up in the kitchen: large numbers, the clock, the picture of the two fronts. Well-formed XML too. */
 public final class KitchenCard {
     private static final Phrases PHRASES = Phrases.of(KitchenCard.class);
 
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("EEE HH:mm", Locale.ENGLISH);
+    private static final String CLOCK = "EEE HH:mm";
     private static final int CAUTIONS = 5;
 
     private final PlanSearch.Found found;
@@ -149,7 +147,7 @@ public final class KitchenCard {
         out.append(")</h2>\n<table class=\"clock\">");
         for (Plan.Step step : plan.clock()) {
             out.append("<tr><td class=\"when\">")
-                    .append(CLOCK.format(step.time()))
+                    .append(Phrases.time(CLOCK, step.time()))
                     .append("</td><td>")
                     .append(escape(step.words()))
                     .append("</td></tr>\n");

@@ -7,7 +7,6 @@ import io.github.saltfront.plan.Slack;
 import io.github.saltfront.units.QuantityFormat;
 import io.github.saltfront.units.Temperature;
 import io.github.saltfront.words.Phrases;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -18,7 +17,7 @@ import java.util.Set;
 public final class MealText {
     private static final Phrases PHRASES = Phrases.of(MealText.class);
 
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("EEE HH:mm", Locale.ENGLISH);
+    private static final String CLOCK = "EEE HH:mm";
 
     private final Meal meal;
     private final StringBuilder text = new StringBuilder();
@@ -61,7 +60,7 @@ public final class MealText {
         double work = 0;
         for (Meal.Step step : meal.clock()) {
             work += step.minutes();
-            String when = "  " + CLOCK.format(step.step().time()) + "  ";
+            String when = "  " + Phrases.time(CLOCK, step.step().time()) + "  ";
             text.append(TextLayout.wrapped(step.dish() + ": " + step.step().words(), when, " ".repeat(13)));
         }
         text.append(TextLayout.wrapped(PHRASES.say("in-all-about-min-of", work), 2));
@@ -72,8 +71,8 @@ public final class MealText {
         for (Meal.Use use : meal.uses()) {
             text.append(TextLayout.wrapped(
                     PHRASES.say("at-c", use.appliance(), Temperature.toCelsius(use.setting()), use.dish()),
-                    "  " + CLOCK.format(use.from()) + " to "
-                            + CLOCK.format(use.to()).substring(4) + "  ",
+                    "  " + Phrases.time(CLOCK, use.from()) + " to "
+                            + Phrases.time(CLOCK, use.to()).substring(4) + "  ",
                     " ".repeat(22)));
         }
     }

@@ -7,15 +7,13 @@ import io.github.saltfront.plan.Slack;
 import io.github.saltfront.plan.Sodium;
 import io.github.saltfront.units.Temperature;
 import io.github.saltfront.words.Phrases;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 
 /** A plan as Markdown, for notes and for a class. */
 public final class PlanMarkdown {
     private static final Phrases PHRASES = Phrases.of(PlanMarkdown.class);
 
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("EEE HH:mm", Locale.ENGLISH);
+    private static final String CLOCK = "EEE HH:mm";
 
     private final PlanSearch.Found found;
     private final Plan plan;
@@ -65,7 +63,7 @@ public final class PlanMarkdown {
                 .append(")\n\n| when | what |\n|---|---|\n");
         for (Plan.Step step : plan.clock()) {
             out.append("| ")
-                    .append(CLOCK.format(step.time()))
+                    .append(Phrases.time(CLOCK, step.time()))
                     .append(" | ")
                     .append(safe(step.words()))
                     .append(" |\n");

@@ -15,14 +15,12 @@ import io.github.saltfront.units.KitchenUnits;
 import io.github.saltfront.units.QuantityFormat;
 import io.github.saltfront.units.Temperature;
 import io.github.saltfront.words.Phrases;
-import java.time.format.DateTimeFormatter;
-import java.util.Locale;
 
 /** A plan as plain text, narrow enough for a phone. */
 public final class PlanText {
     private static final Phrases PHRASES = Phrases.of(PlanText.class);
 
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("EEE HH:mm", Locale.ENGLISH);
+    private static final String CLOCK = "EEE HH:mm";
 
     private final Plan plan;
     private final StringBuilder text = new StringBuilder();
@@ -206,7 +204,7 @@ public final class PlanText {
     private void clock() {
         heading(PHRASES.say("clock-in", plan.request().timing().now().getZone()));
         for (Plan.Step step : plan.clock()) {
-            text.append(TextLayout.wrapped(step.words(), "  " + CLOCK.format(step.time()) + "  ", " ".repeat(13)));
+            text.append(TextLayout.wrapped(step.words(), "  " + Phrases.time(CLOCK, step.time()) + "  ", " ".repeat(13)));
         }
     }
 

@@ -1,5 +1,6 @@
 package io.github.saltfront.app.follow;
 
+import io.github.saltfront.words.Language;
 import io.github.saltfront.app.document.Document;
 import io.github.saltfront.app.document.DocumentFormat;
 import io.github.saltfront.app.document.DocumentReader;
@@ -25,6 +26,7 @@ import tools.jackson.databind.JsonNode;
  * @param probeError largest error of the thermometer in the meat [K], if it was checked
  * @param distance how much colder the coldest spot may be than the tip [K], if the cook vouches for it
  * @param speed seconds of the cook in a second of the clock [-]
+ * @param language language its alarms and advice are written in
  */
 public record CookOptions(
         String title,
@@ -32,12 +34,13 @@ public record CookOptions(
         String unit,
         OptionalDouble probeError,
         OptionalDouble distance,
-        double speed) {
+        double speed,
+        Language language) {
     private static final Phrases PHRASES = Phrases.of(CookOptions.class);
 
     /** Nothing said. */
     public static final CookOptions USUAL =
-            new CookOptions("", Optional.empty(), "C", OptionalDouble.empty(), OptionalDouble.empty(), 1);
+            new CookOptions("", Optional.empty(), "C", OptionalDouble.empty(), OptionalDouble.empty(), 1, Language.ENGLISH);
 
     private static final int LONGEST_TITLE = 200;
 
@@ -48,7 +51,7 @@ public record CookOptions(
      * @return the options
      */
     public CookOptions withSpeed(double times) {
-        return new CookOptions(title, started, unit, probeError, distance, times);
+        return new CookOptions(title, started, unit, probeError, distance, times, language);
     }
 
     /**
@@ -68,7 +71,8 @@ public record CookOptions(
                 root.findChoice("unit", Map.of("C", "C", "F", "F")).orElse("C"),
                 root.findNumber("probe_error_k", 0.05, 5),
                 root.findNumber("distance_k", 0, 20),
-                1);
+                1,
+                Language.spoken());
         document.requireNoErrors();
         return options;
     }
@@ -85,6 +89,7 @@ public record CookOptions(
     String stored() {
         Map<String, Object> content = new LinkedHashMap<>();
         content.put("unit", unit);
+        content.put("language", language.tag());
         probeError.ifPresent(error -> content.put("probe_error_k", error));
         distance.ifPresent(below -> content.put("distance_k", below));
         return FollowJson.text(content);
@@ -98,7 +103,8 @@ public record CookOptions(
                 node.path("unit").asString("C"),
                 number(node, "probe_error_k"),
                 number(node, "distance_k"),
-                1);
+                1,
+                Language.find(node.path("language").asString("en")).orElse(Language.ENGLISH));
     }
 
     private static OptionalDouble number(JsonNode node, String key) {

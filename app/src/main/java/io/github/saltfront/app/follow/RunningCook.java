@@ -1,5 +1,6 @@
 package io.github.saltfront.app.follow;
 
+import io.github.saltfront.words.Language;
 import io.github.saltfront.app.follow.Follower.Look;
 import io.github.saltfront.app.store.CookStore;
 import io.github.saltfront.app.store.StoredCook;
@@ -289,7 +290,7 @@ final class RunningCook implements AutoCloseable {
     }
 
     private void work() {
-        try {
+        try (Language.Scope scope = options.language().begin()) {
             Follower follower = anew();
             // what came while the ensemble was simulated waits already
             long wait = 0;

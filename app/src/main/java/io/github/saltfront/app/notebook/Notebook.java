@@ -48,22 +48,19 @@ public final class Notebook {
     private final Thermometers thermometers;
     private final Trials trials;
     private final SavedPlans plans;
-    private final Catalog catalog;
     private final String programVersion;
 
     /**
      * Opens the notebook of a database.
      *
      * @param database the database
-     * @param catalog the catalog
      * @param programVersion version of the program, kept beside what it computes
      */
-    public Notebook(Database database, Catalog catalog, String programVersion) {
+    public Notebook(Database database, String programVersion) {
         cooks = database.notedCooks();
         thermometers = new Thermometers(database.instrumentChecks());
         trials = database.trials();
         plans = database.savedPlans();
-        this.catalog = catalog;
         this.programVersion = programVersion;
     }
 
@@ -89,7 +86,7 @@ public final class Notebook {
 
     /** Returns what was learned from the cooks. */
     public Learning learning() {
-        return new Learning(cooks, catalog);
+        return new Learning(cooks, Catalog.load());
     }
 
     /**
@@ -165,7 +162,7 @@ public final class Notebook {
     /** Reads a request; that it was planned with a notebook does not matter to what is learned from it. */
     Request read(ObjectNode request) {
         byte[] bytes = NotebookJson.text(request).getBytes(StandardCharsets.UTF_8);
-        return PlanFile.read(DocumentReader.read(REQUEST, bytes, DocumentFormat.JSON), catalog, ZonedDateTime.now());
+        return PlanFile.read(DocumentReader.read(REQUEST, bytes, DocumentFormat.JSON), Catalog.load(), ZonedDateTime.now());
     }
 
     /** A cook is noted when its serving time is past; without the time at which it was planned, three days before are taken. */

@@ -58,11 +58,10 @@ final class Failures {
             return;
         }
         LOG.log(Level.SEVERE, "a request failed: " + context.method() + " " + context.path(), e);
-        answer(
-                context,
-                INTERNAL,
-                "",
-                PHRASES.say("saltfront-failed-on-its-own", cause.getClass().getSimpleName()));
+        String message = RequestLanguage.of(context)
+                .speaking(() -> PHRASES.say(
+                        "saltfront-failed-on-its-own", cause.getClass().getSimpleName()));
+        answer(context, INTERNAL, "", message);
     }
 
     private static void answer(Context context, int status, String field, String message) {

@@ -1,5 +1,6 @@
 package io.github.saltfront.app.web;
 
+import io.github.saltfront.words.Language;
 import io.github.saltfront.app.document.Document;
 import io.github.saltfront.app.document.DocumentFormat;
 import io.github.saltfront.app.document.DocumentReader;
@@ -36,27 +37,25 @@ final class PlanService implements AutoCloseable {
     private static final int LONGEST_WAIT_S = 60;
     private static final String NAME = "request";
 
-    private final Catalog catalog;
     private final Function<PlanFile.NotebookUse, KitchenKnowledge> knowledge;
     private final ExecutorService threads;
+    private final Executor carrying;
     private final Semaphore running;
     private final Kept<Plan> plans = new Kept<>();
     private final Kept<PlanSearch.Found> founds = new Kept<>();
     private final Kept<TimedDays> days = new Kept<>();
     private final Kept<List<Nearest>> offers = new Kept<>();
 
-    PlanService(Catalog catalog) {
-        this(catalog, use -> KitchenKnowledge.NONE);
+    PlanService() {
+        this(use -> KitchenKnowledge.NONE);
     }
 
     /**
      * Creates a service that knows kitchens.
      *
-     * @param catalog the catalog
      * @param knowledge what a kitchen has learned
      */
-    PlanService(Catalog catalog, Function<PlanFile.NotebookUse, KitchenKnowledge> knowledge) {
-        this.catalog = catalog;
+    PlanService(Function<PlanFile.NotebookUse, KitchenKnowledge> knowledge) {
         this.knowledge = knowledge;
         int processors = Runtime.getRuntime().availableProcessors();
         threads = Executors.newFixedThreadPool(processors, task -> {
@@ -64,16 +63,18 @@ final class PlanService implements AutoCloseable {
             thread.setDaemon(true);
             return thread;
         });
+        carrying = Language.carrying(threads);
         running = new Semaphore(processors, true);
     }
 
+    /** Returns the catalog in the language that is spoken. */
     Catalog catalog() {
-        return catalog;
+        return Catalog.load();
     }
 
-    /** Returns where parts of simulations run. */
+    /** Returns where parts of simulations run, in the language of whoever hands them over. */
     Executor executor() {
-        return threads;
+        return carrying;
     }
 
     /**
@@ -85,7 +86,7 @@ final class PlanService implements AutoCloseable {
      */
     Request read(byte[] body) {
         Document document = DocumentReader.read(NAME, body, DocumentFormat.JSON);
-        Request request = PlanFile.read(document, catalog, ZonedDateTime.now());
+        Request request = PlanFile.read(document, catalog(), ZonedDateTime.now());
         return PlanFile.notebook(document)
                 .map(use -> knowledge.apply(use).applied(request))
                 .orElse(request);
@@ -105,7 +106,7 @@ final class PlanService implements AutoCloseable {
         if (!request.taste().wishes().isEmpty()) {
             return find(body).plan();
         }
-        return once(plans, key(request, body), () -> Planner.plan(request, threads, SEED));
+        return once(plans, key(request, body), () -> Planner.plan(request, carrying, SEED));
     }
 
     /**
@@ -116,7 +117,7 @@ final class PlanService implements AutoCloseable {
      */
     PlanSearch.Found find(byte[] body) {
         Request request = read(body);
-        return once(founds, key(request, body), () -> PlanSearch.find(request, threads, SEED));
+        return once(founds, key(request, body), () -> PlanSearch.find(request, carrying, SEED));
     }
 
     /**
@@ -137,7 +138,7 @@ final class PlanService implements AutoCloseable {
 
     private static String key(Request request, byte[] body) {
         // what was learned is told among the assumptions
-        return request.timing().now() + "\n" + request.assumptions() + "\n" + new String(body, StandardCharsets.UTF_8);
+        return Language.spoken().tag() + "\n" + request.timing().now() + "\n" + request.assumptions() + "\n" + new String(body, StandardCharsets.UTF_8);
     }
 
     /** Who asks for what is just being computed waits for that, and takes no place in the line. */
@@ -176,7 +177,7 @@ final class PlanService implements AutoCloseable {
      */
     List<Nearest> offers(byte[] body) {
         Request request = read(body);
-        return once(offers, key(request, body), () -> Nearest.of(request, threads, SEED));
+        return once(offers, key(request, body), () -> Nearest.of(request, carrying, SEED));
     }
 
     /**
@@ -187,7 +188,7 @@ final class PlanService implements AutoCloseable {
      */
     TimedDays days(byte[] body) {
         Plan plan = plan(body);
-        return once(days, key(plan.request(), body), () -> TimedDays.of(plan, threads));
+        return once(days, key(plan.request(), body), () -> TimedDays.of(plan, carrying));
     }
 
     /**
@@ -199,7 +200,7 @@ final class PlanService implements AutoCloseable {
     <T> T running(Function<Executor, T> work) {
         await();
         try {
-            return work.apply(threads);
+            return work.apply(carrying);
         } finally {
             running.release();
         }

@@ -4,7 +4,6 @@ import io.github.saltfront.app.follow.CookRegistry;
 import io.github.saltfront.app.follow.FollowSettings;
 import io.github.saltfront.app.notebook.Notebook;
 import io.github.saltfront.app.store.Database;
-import io.github.saltfront.catalog.Catalog;
 import io.github.saltfront.words.Phrases;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
@@ -73,10 +72,9 @@ public final class WebServer implements AutoCloseable {
         Database database = Database.open(options.data());
         database.savedPlans().purge(System.currentTimeMillis() - KEPT_MS);
         database.notedCooks().purge(System.currentTimeMillis() - KEPT_MS);
-        Catalog catalog = Catalog.load();
-        Notebook notebook = new Notebook(database, catalog, options.programVersion());
+        Notebook notebook = new Notebook(database, options.programVersion());
         PlanService service =
-                new PlanService(catalog, use -> notebook.learning().knowledge(use.profile(), use.butcher()));
+                new PlanService(use -> notebook.learning().knowledge(use.profile(), use.butcher()));
         CookRegistry cooks = new CookRegistry(database.cooks(), service::plan, service.executor(), following);
         // before anybody can ask: a reading must find its cook
         cooks.resume();
@@ -109,7 +107,7 @@ public final class WebServer implements AutoCloseable {
         routes.addAll(new Downloads(service).routes());
         routes.addAll(new SavedApi(database.savedPlans(), service, options.programVersion()).routes());
         routes.addAll(cooks.routes());
-        Notebook notebook = new Notebook(database, service.catalog(), options.programVersion());
+        Notebook notebook = new Notebook(database, options.programVersion());
         routes.addAll(new NotebookApi(notebook, service, options.programVersion()).routes());
         routes.addAll(new ThermometerApi(notebook.thermometers(), options.programVersion()).routes());
         routes.addAll(new TrialApi(database.trials(), options).routes());
@@ -122,12 +120,12 @@ public final class WebServer implements AutoCloseable {
         config.startup.showOldJavalinVersionWarning = false;
         config.http.prefer405over404 = true;
         config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));
-        config.routes.before(guard::check);
-        routes.forEach(route -> config.routes.addEndpoint(new Endpoint(route.method(), route.path(), route.handler())));
+        config.routes.before(RequestLanguage.spoken(guard::check));
+        routes.forEach(route -> config.routes.addEndpoint(new Endpoint(route.method(), route.path(), RequestLanguage.spoken(route.handler()))));
         access.ifPresent(code -> {
             Entrance entrance = new Entrance(code);
-            config.routes.get(Guard.ENTRANCE, entrance::show);
-            config.routes.post(Guard.ENTRANCE, entrance::post);
+            config.routes.get(Guard.ENTRANCE, RequestLanguage.spoken(entrance::show));
+            config.routes.post(Guard.ENTRANCE, RequestLanguage.spoken(entrance::post));
         });
         PageFiles pages = new PageFiles();
         config.routes.addEndpoint(new Endpoint(HandlerType.GET, "/", pages::first));

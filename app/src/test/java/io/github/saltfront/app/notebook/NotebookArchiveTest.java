@@ -53,7 +53,7 @@ class NotebookArchiveTest {
     private Path folder;
 
     private Notebook notebook(String name) {
-        return new Notebook(Database.open(folder.resolve(name)), Catalog.load(), "test");
+        return new Notebook(Database.open(folder.resolve(name)), "test");
     }
 
     private Notebook filled() throws IOException {

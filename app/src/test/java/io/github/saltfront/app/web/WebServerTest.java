@@ -99,7 +99,7 @@ class WebServerTest {
                         path.getValue().propertyNames().forEach(method -> described.add(method + " " + path.getKey())));
         described.removeIf(name -> name.startsWith("parameters "));
         Set<String> routes = new TreeSet<>();
-        PlanService service = new PlanService(io.github.saltfront.catalog.Catalog.load());
+        PlanService service = new PlanService();
         WebOptions options = new WebOptions(0, false, folder.resolve("c.db"), "test");
         io.github.saltfront.app.store.Database database = io.github.saltfront.app.store.Database.open(options.data());
         CookRegistry cooks =
@@ -110,7 +110,7 @@ class WebServerTest {
                         new CooksApi(
                                 cooks,
                                 new EventStreams(cooks),
-                                new Notebook(database, service.catalog(), "test"),
+                                new Notebook(database, "test"),
                                 service),
                         options)
                 .forEach(route ->
