@@ -52,7 +52,7 @@ final class BathSetting {
             most = fish ? LONGEST_OF_FISH_IN_ACID : LONGEST_IN_STRONG_ACID;
         }
         boolean digests =
-                EnzymeSource.findIn(bath.portions().get(0).liquid().name()).isPresent();
+                EnzymeSource.findIn(bath.portions().get(0).liquid().id()).isPresent();
         return digests ? Math.min(most, EnzymeSource.LONGEST) : most;
     }
 
@@ -167,7 +167,7 @@ final class BathSetting {
         if (bath.allergens().contains(Liquid.Allergen.MILK)) {
             occasions.add("dairy");
         }
-        if (EnzymeSource.findIn(bath.portions().get(0).liquid().name()).isPresent()) {
+        if (EnzymeSource.findIn(bath.portions().get(0).liquid().id()).isPresent()) {
             occasions.add("enzyme");
         }
         double density =

@@ -165,7 +165,7 @@ public record BrineSheet(
         if (order.mix().liquid().allergens().contains(Liquid.Allergen.MILK)) {
             occasions.add("dairy");
         }
-        if (EnzymeSource.findIn(order.mix().liquid().name()).isPresent()) {
+        if (EnzymeSource.findIn(order.mix().liquid().id()).isPresent()) {
             occasions.add("enzyme");
         }
         return occasions;

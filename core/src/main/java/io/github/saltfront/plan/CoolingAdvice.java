@@ -83,7 +83,9 @@ public record CoolingAdvice(
         }
         if (!inIce && medium.temperature() > COLDEST_REFRIGERATOR) {
             changes.add(change(
-                    medium.name() + " at " + celsius(COLDEST_REFRIGERATOR), food, medium.at(COLDEST_REFRIGERATOR)));
+                    PHRASES.say("medium-at", medium.name(), celsius(COLDEST_REFRIGERATOR)),
+                    food,
+                    medium.at(COLDEST_REFRIGERATOR)));
         }
         if (!inIce) {
             changes.add(change(PHRASES.say("ice-bath"), food, ice));

@@ -40,7 +40,7 @@ public record EnzymeSource(String id, List<String> words, String enzyme, String 
     /**
      * Finds the plant a description names.
      *
-     * @param text such as {@code fresh pineapple juice}
+     * @param text such as {@code fresh pineapple juice}, or the id of a liquid
      * @return the plant, if one is named and no word says it was canned, pasteurized, dried or cooked
      */
     public static Optional<EnzymeSource> findIn(String text) {

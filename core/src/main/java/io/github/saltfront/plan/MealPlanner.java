@@ -1,6 +1,7 @@
 package io.github.saltfront.plan;
 
 import io.github.saltfront.catalog.Appliance;
+import io.github.saltfront.catalog.Catalog;
 import io.github.saltfront.safety.OfficialLimits;
 import io.github.saltfront.units.QuantityFormat;
 import io.github.saltfront.units.Temperature;
@@ -270,7 +271,8 @@ public final class MealPlanner {
 
     private PlanningException crowded(List<Meal.Course> courses) {
         String names = String.join(
-                " and ", courses.stream().map(course -> course.dish().name()).toList());
+                PHRASES.say("and"),
+                courses.stream().map(course -> course.dish().name()).toList());
         return new PlanningException(
                 "dishes", PHRASES.say("there-are-too-few-appliances", names, QuantityFormat.time(limit())));
     }
@@ -300,7 +302,7 @@ public final class MealPlanner {
                         && a.shares(b)
                         && counts.getOrDefault(a.appliance(), 1) == 1;
                 if (together) {
-                    notes.add(PHRASES.say("and-are-in-the-together", a.dish(), b.dish(), a.appliance()));
+                    notes.add(PHRASES.say("and-are-in-the-together", a.dish(), b.dish(), named(a.appliance())));
                 }
             }
         }
@@ -311,8 +313,8 @@ public final class MealPlanner {
         courses.stream()
                 .flatMap(course -> time(course.plan(), Plan.StepKind.SALT).stream())
                 .max(Comparator.comparingDouble(start -> liters(courses, start)))
-                .ifPresent(when ->
-                        notes.add(PHRASES.say("from-meat-and-baths-take", Phrases.time(CLOCK, when), liters(courses, when))));
+                .ifPresent(when -> notes.add(
+                        PHRASES.say("from-meat-and-baths-take", Phrases.time(CLOCK, when), liters(courses, when))));
     }
 
     private static double liters(List<Meal.Course> courses, ZonedDateTime at) {
@@ -407,5 +409,9 @@ public final class MealPlanner {
             at = end;
         }
         return uses;
+    }
+
+    private static String named(String appliance) {
+        return Phrases.within(Catalog.load().appliances().get(appliance).name());
     }
 }

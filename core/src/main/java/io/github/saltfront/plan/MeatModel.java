@@ -75,7 +75,9 @@ public record MeatModel(
                                 .toList(),
                         species)));
         return new MeatModel(
-                PHRASES.say("of-your-own-composition", species),
+                PHRASES.say(
+                        "of-your-own-composition",
+                        PHRASES.find("species." + species).orElse(species)),
                 species,
                 composition,
                 relative.composition().nativeSalt(),

@@ -153,7 +153,11 @@ public final class HoldTable implements LethalRate {
         Map<Double, Double> rows = rows();
         rows.replaceAll((fahrenheit, hold) ->
                 Temperature.fromFahrenheit(fahrenheit) < SALT_CEILING ? SALT_ALLOWANCE * hold : hold);
-        return new HoldTable(PHRASES.say("times-below-64-c-for", title, SALT_ALLOWANCE), edition, logReduction, rows);
+        return new HoldTable(
+                PHRASES.say("times-below-64-c-for", title, Phrases.decimal(String.valueOf(SALT_ALLOWANCE))),
+                edition,
+                logReduction,
+                rows);
     }
 
     /** Returns the rows in the scale in which they are printed: hold [s] by temperature [deg F]. */

@@ -96,8 +96,8 @@ public record InactivationModel(
         }
         String least = shown(logs[0]);
         String most = shown(logs[logs.length - 1]);
-        String span = least.equals(most) ? least : least + " to " + most;
-        return PHRASES.say("decades-in", span, logs.length, (logs.length == 1 ? " study" : " studies"));
+        String span = least.equals(most) ? least : PHRASES.say("from-to", least, most);
+        return PHRASES.say(logs.length == 1 ? "decades-in-one" : "decades-in", span, logs.length);
     }
 
     private static String shown(double logs) {

@@ -62,7 +62,7 @@ final class MeasurementJudge {
             missing.add(PHRASES.say("the-error-of-the-thermometer"));
         }
         if (!measured.placement().isKnown()) {
-            missing.add("where the tip sat: state how much colder the coldest spot may have been");
+            missing.add(PHRASES.say("where-the-tip-sat"));
         }
         if (!metWithoutGaps && measured.gaps() > 0) {
             missing.add(PHRASES.say(

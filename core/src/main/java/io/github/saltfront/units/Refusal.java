@@ -55,7 +55,7 @@ final class Refusal {
         return new QuantityException(PHRASES.say(
                 "has-no-unit-add-for",
                 text,
-                (text.equals(number) ? "" : " after " + number),
+                (text.equals(number) ? "" : PHRASES.say("after", number)),
                 expected(),
                 dimension.units(),
                 number,
@@ -83,7 +83,7 @@ final class Refusal {
 
     QuantityException wrongDimension(Unit unit) {
         Optional<Dimension> kind = kindOf(unit);
-        String is = kind.map(k -> "is " + k.noun()).orElse(PHRASES.say("is-in-units-of-another"));
+        String is = kind.map(k -> PHRASES.say("is-kind", k.noun())).orElse(PHRASES.say("is-in-units-of-another"));
         boolean ounces =
                 dimension == Dimension.VOLUME && text.toLowerCase(Locale.ROOT).contains("oz");
         String fix = ounces ? PHRASES.say("write-fl-oz-for-fluid") : "";

@@ -95,6 +95,10 @@ final class UnitTable {
     }
 
     private static void addSpoons(String prefix, SpoonSystem system) {
+        if (system == SpoonSystem.METRIC) {
+            exact(system.teaspoon(), VOLUME, "TL");
+            exact(system.tablespoon(), VOLUME, "EL");
+        }
         for (String name : "tsp tsps teaspoon teaspoons".split(" ", -1)) {
             anyCase(system.teaspoon(), VOLUME, prefix + name);
         }

@@ -63,7 +63,9 @@ class LivePageTest {
                 Optional.of(System.currentTimeMillis() - 1000 * secondsAgo),
                 "C",
                 OptionalDouble.empty(),
-                OptionalDouble.empty(), 1, io.github.saltfront.words.Language.ENGLISH);
+                OptionalDouble.empty(),
+                1,
+                io.github.saltfront.words.Language.ENGLISH);
         return kitchen().cooks().begin(request.getBytes(StandardCharsets.UTF_8), options);
     }
 

@@ -1,9 +1,9 @@
 package io.github.saltfront.app.cli;
 
-import io.github.saltfront.words.Language;
 import io.github.saltfront.app.notebook.Notebook;
 import io.github.saltfront.app.store.DataPlace;
 import io.github.saltfront.app.store.Database;
+import io.github.saltfront.words.Language;
 import java.nio.file.Path;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;

@@ -1,6 +1,5 @@
 package io.github.saltfront.app.cli;
 
-import io.github.saltfront.words.Language;
 import io.github.saltfront.app.document.Document;
 import io.github.saltfront.app.document.DocumentReader;
 import io.github.saltfront.app.follow.CookOptions;
@@ -9,6 +8,7 @@ import io.github.saltfront.app.web.WebServer;
 import io.github.saltfront.catalog.Catalog;
 import io.github.saltfront.live.Reading;
 import io.github.saltfront.plan.PlanningException;
+import io.github.saltfront.words.Language;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;

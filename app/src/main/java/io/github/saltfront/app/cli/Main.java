@@ -1,16 +1,16 @@
 package io.github.saltfront.app.cli;
 
 import io.github.saltfront.words.Language;
-import picocli.CommandLine.ScopeType;
-import picocli.CommandLine.ParseResult;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Option;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
 
 /** Entry point of the command line. */

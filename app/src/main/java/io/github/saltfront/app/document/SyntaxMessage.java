@@ -40,22 +40,22 @@ final class SyntaxMessage {
         if (lower.contains("(tab)")) {
             return PHRASES.say("indent-with-spaces-instead-of");
         }
-        if (lower.contains(PHRASES.say("mapping-values-are-not-allowed"))) {
+        if (lower.contains("mapping values are not allowed")) {
             return PHRASES.say("write-each-entry-as-key");
         }
-        if (lower.contains(PHRASES.say("could-not-find-expected"))) {
+        if (lower.contains("could not find expected ':'")) {
             return PHRASES.say("write-each-entry-as-key-2");
         }
-        if (lower.contains(PHRASES.say("cannot-start-any-token")) || lower.contains("but found '<scalar>'")) {
+        if (lower.contains("cannot start any token") || lower.contains("but found '<scalar>'")) {
             return PHRASES.say("put-the-whole-value-in");
         }
-        if (lower.contains(PHRASES.say("unexpected-end-of-stream")) || lower.contains("expected ',' or")) {
+        if (lower.contains("unexpected end of stream") || lower.contains("expected ',' or")) {
             return close();
         }
-        if (lower.contains(PHRASES.say("unknown-escape"))) {
+        if (lower.contains("unknown escape")) {
             return PHRASES.say("use-single-quotes-in-which");
         }
-        if (lower.contains(PHRASES.say("property-name"))) {
+        if (lower.contains("property name")) {
             return PHRASES.say("use-a-plain-word-as");
         }
         return PHRASES.say("check-indentation-quotes-and-brackets");
@@ -65,10 +65,10 @@ final class SyntaxMessage {
         if (words.contains("NaN") || words.contains("INF") || words.contains("Infinity")) {
             return PHRASES.say("write-a-finite-number");
         }
-        if (words.contains(PHRASES.say("leading-zeroes"))) {
+        if (words.contains("Leading zeroes")) {
             return PHRASES.say("write-numbers-without-leading-zeros");
         }
-        if (words.contains(PHRASES.say("property-name"))) {
+        if (words.contains("property name")) {
             return PHRASES.say("put-keys-in-double-quotes");
         }
         if (words.contains("end-of-input")) {

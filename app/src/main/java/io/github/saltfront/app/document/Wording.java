@@ -18,7 +18,7 @@ final class Wording {
 
     static String shown(Raw raw) {
         if (raw instanceof Raw.Scalar scalar) {
-            return scalar.isEmpty() ? "nothing" : "\"" + clipped(scalar.text()) + "\"";
+            return scalar.isEmpty() ? PHRASES.say("nothing") : "\"" + clipped(scalar.text()) + "\"";
         }
         return raw instanceof Raw.Mapping ? PHRASES.say("a-group-of-keys") : PHRASES.say("a-list");
     }
@@ -30,6 +30,6 @@ final class Wording {
 
     static String joined(List<String> words, String last) {
         int n = words.size();
-        return n == 1 ? words.get(0) : String.join(", ", words.subList(0, n - 1)) + " " + last + " " + words.get(n - 1);
+        return n == 1 ? words.get(0) : PHRASES.say(last, String.join(", ", words.subList(0, n - 1)), words.get(n - 1));
     }
 }

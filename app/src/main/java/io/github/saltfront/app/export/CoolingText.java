@@ -128,7 +128,7 @@ public final class CoolingText {
     }
 
     private void bullet(String mark, String words) {
-        text.append(TextLayout.wrapped(words, String.format(Locale.ROOT, "  %-4s", mark), " ".repeat(6)));
+        text.append(TextLayout.wrapped(words, String.format(Locale.ROOT, "  %-5s", mark), " ".repeat(7)));
     }
 
     private void line(String words) {

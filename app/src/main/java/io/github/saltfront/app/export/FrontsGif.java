@@ -249,11 +249,11 @@ public final class FrontsGif {
     }
 
     private static String percent(double share) {
-        return String.format(Locale.ROOT, "%.1f %%", 100 * share);
+        return Phrases.figures("%.1f %%", 100 * share);
     }
 
     private static String celsius(double temperature) {
-        return String.format(Locale.ROOT, "%.0f °C", Temperature.toCelsius(temperature));
+        return Phrases.figures("%.0f °C", Temperature.toCelsius(temperature));
     }
 
     private static String clockText(double time) {

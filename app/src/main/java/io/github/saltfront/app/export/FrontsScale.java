@@ -1,7 +1,7 @@
 package io.github.saltfront.app.export;
 
-import io.github.saltfront.words.Phrases;
 import io.github.saltfront.plan.Fronts;
+import io.github.saltfront.words.Phrases;
 import java.time.Duration;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;

@@ -174,7 +174,7 @@ public final class FrontsSvg {
                     left, BAND_TOP, Math.max(1, right - left), BAND_HEIGHT, hot ? "#d9d9d9" : "#f5f5f5");
             String words = bandWords(span);
             boolean fits = right - left > 7.2 * words.length() + 8;
-            String shown = fits ? words : span.kind();
+            String shown = fits ? words : PHRASES.find("kind." + span.kind()).orElse(span.kind());
             if (right - left > 7.2 * shown.length()) {
                 add(
                         "<text x=\"%.1f\" y=\"%.1f\" text-anchor=\"middle\">%s</text>\n",

@@ -8,7 +8,6 @@ import io.github.saltfront.transport.History.Series;
 import io.github.saltfront.transport.StageRecord;
 import io.github.saltfront.transport.StopRule;
 import io.github.saltfront.units.Temperature;
-import io.github.saltfront.words.Phrases;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,8 +17,6 @@ import java.util.function.DoubleUnaryOperator;
 
 /** A simulated history under the names of the file contract, for JSON and CSV. */
 public final class HistoryJson {
-    private static final Phrases PHRASES = Phrases.of(HistoryJson.class);
-
     /** Name of the contract. */
     public static final String SCHEMA = "saltfront.simulation";
 
@@ -48,7 +45,9 @@ public final class HistoryJson {
         organism.put("z_value_k", file.organism().zValue());
         organism.put(
                 "basis",
-                file.organismDeclared() ? PHRASES.say("declared-in-the-file") : PHRASES.say("line-on-the-safe-side"));
+                file.organismDeclared()
+                        ? "declared in the file"
+                        : "line on the safe side of the official hold table; the table itself gives official_hold_share_*");
         json.put("organism", organism);
         json.put("series", columns(history));
         json.put("stages", history.stages().stream().map(HistoryJson::stage).toList());

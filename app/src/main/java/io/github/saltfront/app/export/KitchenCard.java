@@ -77,14 +77,15 @@ public final class KitchenCard {
                 .append("</title><style>\n@page { size: A4; margin: 10mm; }\n")
                 .append(
                         "body { font-family: Helvetica, Arial, sans-serif; font-size: 12px; line-height: 1.35; color: #1b1b1b;")
-                .append(PHRASES.say("background-fff-max-width-190mm"))
+                .append(" background: #fff; max-width: 190mm; margin: 0 auto; }\n")
                 .append("h1 { font-size: 20px; margin: 0; } h2 { font-size: 13px; margin: 8px 0 2px; }\n")
                 .append("ul { margin: 0; padding-left: 16px; } p { margin: 2px 0; }\n")
-                .append(PHRASES.say("table-border-collapse-collapse-width"))
+                .append("table { border-collapse: collapse; width: 100%; } td { vertical-align: top; }\n")
                 .append(".two > tbody > tr > td, .two > tr > td { width: 50%; padding-right: 10px; }\n")
                 .append(
                         ".big td { border: 1px solid #1b1b1b; padding: 4px 8px; } .big b { font-size: 19px; display: block; }\n")
-                .append(PHRASES.say("clock-td-border-bottom-1px"))
+                .append(
+                        ".clock td { border-bottom: 1px solid #aaa; padding: 2px 6px 2px 0; } .when { white-space: nowrap;")
                 .append(" font-weight: bold; width: 70px; }\n")
                 .append(".picture svg, .picture img { width: 100%; height: auto; } .code { float: right; width: 84px;")
                 .append(
@@ -169,7 +170,7 @@ public final class KitchenCard {
         out.append("<p>")
                 .append(escape(found.tried() == 0 ? "" : WayWords.tried(found) + " "))
                 .append(PHRASES.say("a-plan-predicts-only-a"))
-                .append(" first.</p></div>\n");
+                .append("</p></div>\n");
     }
 
     private static String escape(String text) {

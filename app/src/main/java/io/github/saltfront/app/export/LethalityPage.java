@@ -127,8 +127,11 @@ public final class LethalityPage {
         for (int i = 0; i < size; i += step) {
             double time = lower == null ? measured.log().time(i) : lower.time(i);
             double kelvin = lower == null ? measured.log().reading(i) : lower.temperature(i);
-            out.append(Phrases.figures(
-                    "%.1f,%.1f ", MARGIN + (WIDTH - MARGIN) * (time - start) / span, y(kelvin, top, bottom)));
+            out.append(String.format(
+                    Locale.ROOT,
+                    "%.1f,%.1f ",
+                    MARGIN + (WIDTH - MARGIN) * (time - start) / span,
+                    y(kelvin, top, bottom)));
         }
         out.append("\"/>");
     }
@@ -148,7 +151,13 @@ public final class LethalityPage {
         row(PHRASES.say("food-code"), String.join("; ", result.verdict().rule().foodCodeMinimums()));
         row(
                 PHRASES.say("meat"),
-                result.verdict().rule().meat().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+                PHRASES.say("meat."
+                        + result.verdict()
+                                .rule()
+                                .meat()
+                                .name()
+                                .toLowerCase(Locale.ROOT)
+                                .replace('_', '-')));
         row(PHRASES.say("salted"), result.verdict().rule().salted() ? PHRASES.say("yes") : PHRASES.say("not-stated"));
         row(
                 PHRASES.say("vulnerable-guests"),

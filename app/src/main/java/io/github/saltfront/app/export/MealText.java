@@ -71,8 +71,8 @@ public final class MealText {
         for (Meal.Use use : meal.uses()) {
             text.append(TextLayout.wrapped(
                     PHRASES.say("at-c", use.appliance(), Temperature.toCelsius(use.setting()), use.dish()),
-                    "  " + Phrases.time(CLOCK, use.from()) + " to "
-                            + Phrases.time(CLOCK, use.to()).substring(4) + "  ",
+                    "  " + Phrases.time(CLOCK, use.from()) + PHRASES.say("until") + Phrases.time("HH:mm", use.to())
+                            + "  ",
                     " ".repeat(22)));
         }
     }

@@ -68,7 +68,7 @@ public final class PlanCalendar {
     private void begin() {
         line("BEGIN:VCALENDAR");
         line("VERSION:2.0");
-        line(PHRASES.say("prodid-saltfront-plan-en"));
+        line("PRODID:-//saltfront//plan//EN");
         line("CALSCALE:GREGORIAN");
         line("METHOD:PUBLISH");
     }

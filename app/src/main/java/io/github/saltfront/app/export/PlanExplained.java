@@ -169,7 +169,7 @@ public final class PlanExplained {
         }
         page.head(PHRASES.say("why-a-lower-temperature-with"));
         page.text(PHRASES.say("bacteria-do-not-die-at"));
-        page.table(List.of("at", PHRASES.say("hold-for")), holds());
+        page.table(List.of(PHRASES.say("at"), PHRASES.say("hold-for")), holds());
         page.text(PHRASES.say("guests-who-are-pregnant-very"));
     }
 
@@ -253,7 +253,7 @@ public final class PlanExplained {
                 table.edition(),
                 cook().holdShare().low()));
         page.head(PHRASES.say("juice"));
-        page.formula("loss = f·g(s)·[0.063·(x₁ + x₂)/2 + 0.182·x₃] + evaporation");
+        page.formula(PHRASES.say("formula-of-loss"));
         page.text(PHRASES.say(
                 "x-are-the-denatured-shares",
                 food().meat().juiceFactor().low(),

@@ -60,7 +60,7 @@ public final class PlanMarkdown {
     private void clock() {
         out.append(PHRASES.say("clock"))
                 .append(plan.request().timing().now().getZone())
-                .append(")\n\n| when | what |\n|---|---|\n");
+                .append(")\n\n| " + PHRASES.say("when") + " | " + PHRASES.say("what") + " |\n|---|---|\n");
         for (Plan.Step step : plan.clock()) {
             out.append("| ")
                     .append(Phrases.time(CLOCK, step.time()))

@@ -204,7 +204,8 @@ public final class PlanText {
     private void clock() {
         heading(PHRASES.say("clock-in", plan.request().timing().now().getZone()));
         for (Plan.Step step : plan.clock()) {
-            text.append(TextLayout.wrapped(step.words(), "  " + Phrases.time(CLOCK, step.time()) + "  ", " ".repeat(13)));
+            text.append(
+                    TextLayout.wrapped(step.words(), "  " + Phrases.time(CLOCK, step.time()) + "  ", " ".repeat(13)));
         }
     }
 

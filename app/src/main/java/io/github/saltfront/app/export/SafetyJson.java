@@ -8,7 +8,6 @@ import io.github.saltfront.safety.LimitCheck;
 import io.github.saltfront.safety.PredictedVerdict;
 import io.github.saltfront.safety.SafetyRule;
 import io.github.saltfront.units.Temperature;
-import io.github.saltfront.words.Phrases;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -17,8 +16,6 @@ import java.util.Map;
 
 /** What predictions say of safety under the names of the file contract, the same in a plan and a simulation. */
 final class SafetyJson {
-    private static final Phrases PHRASES = Phrases.of(SafetyJson.class);
-
     private SafetyJson() {}
 
     /** Returns the findings of a simulated day. */
@@ -47,7 +44,7 @@ final class SafetyJson {
             Map<String, Object> salt = new LinkedHashMap<>();
             salt.put("factor", HoldTable.SALT_ALLOWANCE);
             salt.put("below_c", Temperature.toCelsius(HoldTable.SALT_CEILING));
-            salt.put("basis", PHRASES.say("our-allowance-on-top-of"));
+            salt.put("basis", "our allowance on top of the official table, no rule");
             json.put("salt_allowance", salt);
         }
         Map<String, Object> official = new LinkedHashMap<>();
@@ -62,9 +59,9 @@ final class SafetyJson {
     /** Adds official limits and, apart from them, growth for information. */
     static void limits(Map<String, Object> json, DayLimits limits) {
         List<Map<String, Object>> checks = new ArrayList<>();
-        limits.before().forEach(check -> checks.add(limit(PHRASES.say("before-the-heat"), check)));
+        limits.before().forEach(check -> checks.add(limit("before the heat", check)));
         limits.comeUp().forEach(check -> checks.add(limit("come-up", check)));
-        limits.after().forEach(check -> checks.add(limit(PHRASES.say("after-the-heat"), check)));
+        limits.after().forEach(check -> checks.add(limit("after the heat", check)));
         json.put("limits", checks);
         Map<String, Object> information = new LinkedHashMap<>();
         information.put("decides", false);

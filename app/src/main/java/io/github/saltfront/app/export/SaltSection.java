@@ -99,7 +99,7 @@ public final class SaltSection {
             row(
                     PHRASES.say("allergens"),
                     bath.allergens().stream()
-                            .map(a -> a.name().toLowerCase(Locale.ROOT))
+                            .map(a -> PHRASES.say("allergen." + a.name().toLowerCase(Locale.ROOT)))
                             .collect(Collectors.joining(", ")));
         }
         if (bath.addedSugar() > 0) {

@@ -88,7 +88,7 @@ public final class TrialAnalysisText {
                     100 * found.largestDiscriminators(),
                     Double.isInfinite(found.largestDistance())
                             ? PHRASES.say("any-size")
-                            : String.format(Locale.ROOT, "%.1f", found.largestDistance())));
+                            : Phrases.figures("%.1f", found.largestDistance())));
         }
         head(PHRASES.say("could-it-be-luck"));
         line(PHRASES.say("if-nobody-could-tell-or", found.right(), TrialWords.chance(found.probabilityByGuessing())));

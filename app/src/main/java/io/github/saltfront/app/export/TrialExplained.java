@@ -72,7 +72,7 @@ public final class TrialExplained {
                 "the-first-bite-tastes-stronger",
                 design.orderCounts().entrySet().stream()
                         .map(e -> e.getKey().stream().map(samples::get).collect(Collectors.joining(PHRASES.say("then")))
-                                + " " + e.getValue() + " times")
+                                + PHRASES.say("times", e.getValue()))
                         .collect(Collectors.joining("; "))));
         page.head(PHRASES.say("what-is-held-equal"));
         page.table(
@@ -86,7 +86,7 @@ public final class TrialExplained {
         if (file.trial().protocol() instanceof RightWrongProtocol test) {
             double guess = test.method().guessRate();
             page.text(PHRASES.say("who-cannot-tell-still-names", 100 * guess));
-            page.formula(PHRASES.say("p-k-k-c-n", String.format(Locale.ROOT, "%.3f", guess)));
+            page.formula(PHRASES.say("p-k-k-c-n", Phrases.figures("%.3f", guess)));
             page.text(PHRASES.say("the-size-of-the-difference"));
         } else if (file.trial().protocol() instanceof PreferenceProtocol) {
             page.text(PHRASES.say("if-neither-is-liked-better"));

@@ -13,7 +13,6 @@ import io.github.saltfront.trial.Serving;
 import io.github.saltfront.trial.Sheet;
 import io.github.saltfront.trial.SoughtEffect;
 import io.github.saltfront.trial.TrialDesign;
-import io.github.saltfront.words.Phrases;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,8 +21,6 @@ import java.util.OptionalInt;
 
 /** Trials under the names of the file contract. A limit that does not exist is left out. */
 public final class TrialJson {
-    private static final Phrases PHRASES = Phrases.of(TrialJson.class);
-
     /** Version of the contracts; grows when a name changes its meaning. */
     public static final int SCHEMA_VERSION = 1;
 
@@ -205,7 +202,7 @@ public final class TrialJson {
 
     private static void ratings(Map<String, Object> json, RatingsAnalysis found) {
         json.put("method", "ratings");
-        json.put("model", PHRASES.say("linear-mixed-model-tasters-random"));
+        json.put("model", "linear mixed model, tasters random, REML, Satterthwaite");
         json.put("tasters", found.tasters());
         json.put("scores", found.scores());
         json.put("missing", found.missing());

@@ -205,7 +205,7 @@ public final class TrialReport {
     }
 
     private static String number(double value) {
-        return Double.isInfinite(value) ? PHRASES.say("no-end") : String.format(Locale.ROOT, "%.1f", value);
+        return Double.isInfinite(value) ? PHRASES.say("no-end") : Phrases.figures("%.1f", value);
     }
 
     private void layout(TrialFile file, TrialDesign design) {

@@ -3,7 +3,6 @@ package io.github.saltfront.app.export;
 import io.github.saltfront.trial.Estimate;
 import io.github.saltfront.trial.SampleSize;
 import io.github.saltfront.words.Phrases;
-import java.util.Locale;
 import java.util.Optional;
 
 /** Numbers of a trial as a cook reads them. */
@@ -54,9 +53,8 @@ final class TrialWords {
         if (Double.isInfinite(distance.value())) {
             return PHRASES.say("above-every-answer-is-right", distance.low());
         }
-        String high = Double.isInfinite(distance.high())
-                ? PHRASES.say("no-end")
-                : String.format(Locale.ROOT, "%.1f", distance.high());
+        String high =
+                Double.isInfinite(distance.high()) ? PHRASES.say("no-end") : Phrases.figures("%.1f", distance.high());
         return PHRASES.say("to-2", distance.value(), distance.low(), high);
     }
 

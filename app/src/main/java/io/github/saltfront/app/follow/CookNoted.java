@@ -3,7 +3,6 @@ package io.github.saltfront.app.follow;
 import io.github.saltfront.app.notebook.CookReadings;
 import io.github.saltfront.app.store.StoredReading;
 import io.github.saltfront.units.Temperature;
-import io.github.saltfront.words.Phrases;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -22,8 +21,6 @@ import java.util.Set;
  * @param readings readings of the thermometer in the meat, if there were any
  */
 public record CookNoted(Map<String, Object> content, Optional<CookReadings> readings) {
-    private static final Phrases PHRASES = Phrases.of(CookNoted.class);
-
     private static final String CORE = "core";
 
     /** What is said of the salt at the stove, on the scale of the tasting sheet. */
@@ -73,8 +70,7 @@ public record CookNoted(Map<String, Object> content, Optional<CookReadings> read
             content.put("notes", notes);
         }
         Optional.ofNullable(SALT.get(String.valueOf(ending.get("salt"))))
-                .ifPresent(said ->
-                        content.put("ratings", List.of(Map.of("taster", PHRASES.say("the-cook"), "saltiness", said))));
+                .ifPresent(said -> content.put("ratings", List.of(Map.of("taster", "the cook", "saltiness", said))));
         content.put("request", FollowJson.stored(cook.stored().request()));
         return new CookNoted(content, readings(core, fahrenheit));
     }
@@ -82,8 +78,8 @@ public record CookNoted(Map<String, Object> content, Optional<CookReadings> read
     /** What has no place of its own in the notebook. */
     private static String notes(Map<String, Object> ending) {
         List<String> words = new ArrayList<>();
-        Optional.ofNullable(ending.get("juice")).ifPresent(said -> words.add(PHRASES.say("juice", said)));
-        Optional.ofNullable(ending.get("doneness")).ifPresent(said -> words.add(PHRASES.say("middle", said)));
+        Optional.ofNullable(ending.get("juice")).ifPresent(said -> words.add("Juice: " + said + "."));
+        Optional.ofNullable(ending.get("doneness")).ifPresent(said -> words.add("Middle: " + said + "."));
         Optional.ofNullable(ending.get("note")).ifPresent(said -> words.add(String.valueOf(said)));
         return String.join(" ", words);
     }

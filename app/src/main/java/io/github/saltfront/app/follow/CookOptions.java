@@ -1,6 +1,5 @@
 package io.github.saltfront.app.follow;
 
-import io.github.saltfront.words.Language;
 import io.github.saltfront.app.document.Document;
 import io.github.saltfront.app.document.DocumentFormat;
 import io.github.saltfront.app.document.DocumentReader;
@@ -10,6 +9,7 @@ import io.github.saltfront.safety.DeclaredProbeError;
 import io.github.saltfront.safety.Placement;
 import io.github.saltfront.safety.ProbeError;
 import io.github.saltfront.safety.UnknownProbeError;
+import io.github.saltfront.words.Language;
 import io.github.saltfront.words.Phrases;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -39,8 +39,8 @@ public record CookOptions(
     private static final Phrases PHRASES = Phrases.of(CookOptions.class);
 
     /** Nothing said. */
-    public static final CookOptions USUAL =
-            new CookOptions("", Optional.empty(), "C", OptionalDouble.empty(), OptionalDouble.empty(), 1, Language.ENGLISH);
+    public static final CookOptions USUAL = new CookOptions(
+            "", Optional.empty(), "C", OptionalDouble.empty(), OptionalDouble.empty(), 1, Language.ENGLISH);
 
     private static final int LONGEST_TITLE = 200;
 

@@ -118,19 +118,21 @@ final class ReadingCheck {
             throw new IllegalArgumentException(PHRASES.say("the-time-of-this-reading", span(time - present)));
         }
         if (!(time >= -BEFORE && time <= LONGEST)) {
-            throw new IllegalArgumentException(PHRASES.say(
-                    "the-time-of-this-reading-2", (time < 0 ? span(-time) + " before" : span(time) + " after")));
+            throw new IllegalArgumentException(
+                    time < 0 ? PHRASES.say("long-before", span(-time)) : PHRASES.say("long-after", span(time)));
         }
         return time;
     }
 
     private static String span(double seconds) {
         if (!Double.isFinite(seconds)) {
-            return "far";
+            return PHRASES.say("far");
         }
         return seconds < 5400
                 ? Math.round(seconds / 60) + " min"
-                : seconds < 172_800 ? Math.round(seconds / 3600) + " h" : Math.round(seconds / 86400) + " days";
+                : seconds < 172_800
+                        ? Math.round(seconds / 3600) + " h"
+                        : PHRASES.say("days", Math.round(seconds / 86400));
     }
 
     private static String plain(double value) {

@@ -1,6 +1,5 @@
 package io.github.saltfront.app.follow;
 
-import io.github.saltfront.words.Language;
 import io.github.saltfront.app.follow.Follower.Look;
 import io.github.saltfront.app.store.CookStore;
 import io.github.saltfront.app.store.StoredCook;
@@ -10,6 +9,7 @@ import io.github.saltfront.live.LiveSetup;
 import io.github.saltfront.live.Outlook;
 import io.github.saltfront.plan.Plan;
 import io.github.saltfront.plan.PlanningException;
+import io.github.saltfront.words.Language;
 import io.github.saltfront.words.Phrases;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -162,7 +162,8 @@ public final class Notebook {
     /** Reads a request; that it was planned with a notebook does not matter to what is learned from it. */
     Request read(ObjectNode request) {
         byte[] bytes = NotebookJson.text(request).getBytes(StandardCharsets.UTF_8);
-        return PlanFile.read(DocumentReader.read(REQUEST, bytes, DocumentFormat.JSON), Catalog.load(), ZonedDateTime.now());
+        return PlanFile.read(
+                DocumentReader.read(REQUEST, bytes, DocumentFormat.JSON), Catalog.load(), ZonedDateTime.now());
     }
 
     /** A cook is noted when its serving time is past; without the time at which it was planned, three days before are taken. */

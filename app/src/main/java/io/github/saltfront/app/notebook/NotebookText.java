@@ -22,21 +22,20 @@ public final class NotebookText {
     private static final Phrases PHRASES = Phrases.of(NotebookText.class);
 
     private static final int SHORT_ID = 8;
-    private static final Map<String, String> WORDS = words();
 
     private NotebookText() {}
 
     private static Map<String, String> words() {
         Map<String, String> words = new LinkedHashMap<>();
-        words.put("cooked", "day");
-        words.put("profile", "kitchen");
-        words.put("butcher", "butcher");
-        words.put("tags", "tags");
-        words.put("meat", "meat");
-        words.put("treatment", "salting");
+        words.put("cooked", PHRASES.say("figure-day"));
+        words.put("profile", PHRASES.say("figure-kitchen"));
+        words.put("butcher", PHRASES.say("figure-butcher"));
+        words.put("tags", PHRASES.say("figure-tags"));
+        words.put("meat", PHRASES.say("figure-meat"));
+        words.put("treatment", PHRASES.say("figure-salting"));
         words.put("salting_h", PHRASES.say("time-of-salting-h"));
         words.put("appliance", PHRASES.say("cooked-in"));
-        words.put("setting_c", "dial, °C");
+        words.put("setting_c", PHRASES.say("figure-dial"));
         words.put("oven_c", PHRASES.say("measured-in-the-oven-c"));
         words.put("refrigerator_c", PHRASES.say("measured-in-the-refrigerator-c"));
         words.put("half_thickness_mm", PHRASES.say("half-thickness-as-planned-mm"));
@@ -48,7 +47,7 @@ public final class NotebookText {
         words.put("planned_time_high_min", PHRASES.say("time-planned-slow-min"));
         words.put("time_min", PHRASES.say("time-min"));
         words.put("planned_peak_c", PHRASES.say("peak-planned-c"));
-        words.put("peak_c", "peak, °C");
+        words.put("peak_c", PHRASES.say("figure-peak"));
         words.put("raw_g", PHRASES.say("raw-g"));
         words.put("salted_g", PHRASES.say("salted-g"));
         words.put("cooked_g", PHRASES.say("cooked-g"));
@@ -59,15 +58,15 @@ public final class NotebookText {
         words.put("planned_loss_low_pct", PHRASES.say("loss-planned-low"));
         words.put("planned_loss_pct", PHRASES.say("loss-planned"));
         words.put("planned_loss_high_pct", PHRASES.say("loss-planned-high"));
-        words.put("loss_pct", "loss, %");
+        words.put("loss_pct", PHRASES.say("figure-loss"));
         words.put("planned_salt_pct", PHRASES.say("salt-when-served-planned"));
-        words.put("tasters", "tasters");
+        words.put("tasters", PHRASES.say("figure-tasters"));
         words.put("salt_just_right_pct", PHRASES.say("salt-just-about-right-of"));
         words.put("salt_too_weak_pct", PHRASES.say("salt-too-weak-of-tasters"));
         words.put("salt_too_strong_pct", PHRASES.say("salt-too-strong-of-tasters"));
-        words.put("juice_mean", "juice, 1 to 9");
-        words.put("tenderness_mean", "tenderness, 1 to 9");
-        words.put("crispness_mean", "crispness, 1 to 9");
+        words.put("juice_mean", PHRASES.say("figure-juice-1-to-9"));
+        words.put("tenderness_mean", PHRASES.say("figure-tenderness-1-to-9"));
+        words.put("crispness_mean", PHRASES.say("figure-crispness-1-to-9"));
         return words;
     }
 
@@ -109,7 +108,7 @@ public final class NotebookText {
     public static String show(NotedCook cook, List<StoredPhoto> photos) {
         StringBuilder text = new StringBuilder(cook.title()).append("\n\n");
         Map<String, Object> figures = CookFigures.of(cook);
-        WORDS.forEach((name, words) -> {
+        words().forEach((name, words) -> {
             Object value = figures.get(name);
             if (value != null) {
                 text.append(String.format(Locale.ROOT, "  %-38s %s%n", words, shown(value)));
@@ -141,7 +140,7 @@ public final class NotebookText {
         List<String> head = new ArrayList<>(List.of("", ""));
         cooks.forEach(cook -> head.add(cook.title()));
         rows.add(head);
-        WORDS.forEach((name, words) -> {
+        words().forEach((name, words) -> {
             if (figures.stream().anyMatch(f -> f.containsKey(name))) {
                 List<String> values = figures.stream()
                         .map(f -> Optional.ofNullable(f.get(name))
@@ -196,7 +195,8 @@ public final class NotebookText {
                     .append(KitchenKnowledge.ovenWords(a, oven).replaceFirst("^using your ", ""))
                     .append('\n'));
         });
-        known.refrigerator().ifPresent(v -> line(text, "refrigerator", "%.1f °C", v, 1, -Temperature.ZERO_CELSIUS));
+        known.refrigerator()
+                .ifPresent(v -> line(text, PHRASES.say("refrigerator"), "%.1f °C", v, 1, -Temperature.ZERO_CELSIUS));
         known.salt().ifPresent(v -> line(text, PHRASES.say("salt-of-the-raw-meat"), "%.2f %%", v, 100, 0));
         known.thickness()
                 .ifPresent(v -> line(

@@ -43,7 +43,7 @@ public final class ThermometerText {
         long left = history.daysLeft(today, InstrumentHistory.USUAL_DAYS, NotebookViews.SHOWN_AT);
         String due = history.dueOn(InstrumentHistory.USUAL_DAYS, NotebookViews.SHOWN_AT)
                 .map(LocalDate::toString)
-                .orElse("now");
+                .orElse(PHRASES.say("now"));
         return text.append(
                         left > 0 ? PHRASES.say("the-next-check-is-due", due) : PHRASES.say("a-check-is-due-since", due))
                 .toString();

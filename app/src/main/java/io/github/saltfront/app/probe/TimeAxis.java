@@ -67,7 +67,7 @@ final class TimeAxis {
         double monthSpan = span(monthFirst);
         boolean day = daySpan <= monthSpan;
         if (daySpan != monthSpan) {
-            notes.add(PHRASES.say("dates-read-as-which-makes", (day ? "day/month" : "month/day")));
+            notes.add(PHRASES.say("dates-read-as-which-makes", PHRASES.say(day ? "day-month" : "month-day")));
         }
         return day ? dayFirst : monthFirst;
     }

@@ -1,6 +1,5 @@
 package io.github.saltfront.app.web;
 
-import io.github.saltfront.words.Language;
 import io.github.saltfront.app.document.Document;
 import io.github.saltfront.app.document.DocumentFormat;
 import io.github.saltfront.app.document.DocumentReader;
@@ -14,6 +13,7 @@ import io.github.saltfront.plan.PlanSearch;
 import io.github.saltfront.plan.Planner;
 import io.github.saltfront.plan.Request;
 import io.github.saltfront.plan.TimedDays;
+import io.github.saltfront.words.Language;
 import io.github.saltfront.words.Phrases;
 import java.nio.charset.StandardCharsets;
 import java.time.ZonedDateTime;
@@ -138,7 +138,8 @@ final class PlanService implements AutoCloseable {
 
     private static String key(Request request, byte[] body) {
         // what was learned is told among the assumptions
-        return Language.spoken().tag() + "\n" + request.timing().now() + "\n" + request.assumptions() + "\n" + new String(body, StandardCharsets.UTF_8);
+        return Language.spoken().tag() + "\n" + request.timing().now() + "\n" + request.assumptions() + "\n"
+                + new String(body, StandardCharsets.UTF_8);
     }
 
     /** Who asks for what is just being computed waits for that, and takes no place in the line. */

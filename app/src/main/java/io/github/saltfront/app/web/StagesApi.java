@@ -46,7 +46,7 @@ final class StagesApi {
                     "lengths_s",
                     PHRASES.say(
                             "got-expected-a-list-of",
-                            (node.isArray() ? node.size() + " lengths" : PHRASES.say("no-list")),
+                            (node.isArray() ? PHRASES.say("lengths", node.size()) : PHRASES.say("no-list")),
                             bounds.size()));
         }
         List<Double> lengths = new ArrayList<>();

@@ -73,8 +73,7 @@ public final class WebServer implements AutoCloseable {
         database.savedPlans().purge(System.currentTimeMillis() - KEPT_MS);
         database.notedCooks().purge(System.currentTimeMillis() - KEPT_MS);
         Notebook notebook = new Notebook(database, options.programVersion());
-        PlanService service =
-                new PlanService(use -> notebook.learning().knowledge(use.profile(), use.butcher()));
+        PlanService service = new PlanService(use -> notebook.learning().knowledge(use.profile(), use.butcher()));
         CookRegistry cooks = new CookRegistry(database.cooks(), service::plan, service.executor(), following);
         // before anybody can ask: a reading must find its cook
         cooks.resume();
@@ -121,7 +120,8 @@ public final class WebServer implements AutoCloseable {
         config.http.prefer405over404 = true;
         config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));
         config.routes.before(RequestLanguage.spoken(guard::check));
-        routes.forEach(route -> config.routes.addEndpoint(new Endpoint(route.method(), route.path(), RequestLanguage.spoken(route.handler()))));
+        routes.forEach(route -> config.routes.addEndpoint(
+                new Endpoint(route.method(), route.path(), RequestLanguage.spoken(route.handler()))));
         access.ifPresent(code -> {
             Entrance entrance = new Entrance(code);
             config.routes.get(Guard.ENTRANCE, RequestLanguage.spoken(entrance::show));

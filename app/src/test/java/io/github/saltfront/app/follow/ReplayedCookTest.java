@@ -56,7 +56,9 @@ class ReplayedCookTest {
                 java.util.Optional.of(System.currentTimeMillis() - 1000 * secondsAgo),
                 "C",
                 java.util.OptionalDouble.empty(),
-                java.util.OptionalDouble.empty(), 1, io.github.saltfront.words.Language.ENGLISH);
+                java.util.OptionalDouble.empty(),
+                1,
+                io.github.saltfront.words.Language.ENGLISH);
         return cooks.begin(Stove.BREAST.getBytes(StandardCharsets.UTF_8), past);
     }
 
@@ -126,7 +128,9 @@ class ReplayedCookTest {
                     java.util.Optional.of(System.currentTimeMillis() - 120_000),
                     "C",
                     java.util.OptionalDouble.empty(),
-                    java.util.OptionalDouble.empty(), 1, io.github.saltfront.words.Language.ENGLISH);
+                    java.util.OptionalDouble.empty(),
+                    1,
+                    io.github.saltfront.words.Language.ENGLISH);
             String id = cooks.begin(request.getBytes(StandardCharsets.UTF_8), past);
             Stove.await("it should be in the oven", () -> open(cooks, id).contains(CookAlarm.Kind.NEXT_HEAT));
             List<?> heats = (List<?>) cooks.state(id).get("heats");

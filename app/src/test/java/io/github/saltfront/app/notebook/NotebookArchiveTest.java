@@ -10,7 +10,6 @@ import io.github.saltfront.app.store.StoredAnswer;
 import io.github.saltfront.app.store.StoredCheck;
 import io.github.saltfront.app.store.StoredPhoto;
 import io.github.saltfront.app.store.StoredTrial;
-import io.github.saltfront.catalog.Catalog;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;

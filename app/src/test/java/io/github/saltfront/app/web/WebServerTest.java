@@ -107,11 +107,7 @@ class WebServerTest {
         WebServer.routes(
                         service,
                         database,
-                        new CooksApi(
-                                cooks,
-                                new EventStreams(cooks),
-                                new Notebook(database, "test"),
-                                service),
+                        new CooksApi(cooks, new EventStreams(cooks), new Notebook(database, "test"), service),
                         options)
                 .forEach(route ->
                         routes.add(route.method().name().toLowerCase(java.util.Locale.ROOT) + " " + route.path()));
