@@ -1,5 +1,6 @@
 package io.github.saltfront.app.export;
 
+import io.github.saltfront.catalog.Catalog;
 import io.github.saltfront.plan.Interval;
 import io.github.saltfront.plan.Meal;
 import io.github.saltfront.plan.Plan;
@@ -70,7 +71,14 @@ public final class MealText {
         heading(PHRASES.say("appliances"));
         for (Meal.Use use : meal.uses()) {
             text.append(TextLayout.wrapped(
-                    PHRASES.say("at-c", use.appliance(), Temperature.toCelsius(use.setting()), use.dish()),
+                    PHRASES.say(
+                            "at-c",
+                            Phrases.within(Catalog.load()
+                                    .appliances()
+                                    .get(use.appliance())
+                                    .name()),
+                            Temperature.toCelsius(use.setting()),
+                            use.dish()),
                     "  " + Phrases.time(CLOCK, use.from()) + PHRASES.say("until") + Phrases.time("HH:mm", use.to())
                             + "  ",
                     " ".repeat(22)));
