@@ -9,6 +9,7 @@ import java.util.MissingResourceException;
 import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.concurrent.ConcurrentHashMap;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The words of one class. They stand in {@code words.properties} beside it, English, and in {@code words_de.properties}; a key is
@@ -46,7 +47,7 @@ public final class Phrases {
      * @return the words
      * @throws MissingResourceException if there are no such words
      */
-    public String say(String key, Object... values) {
+    public String say(String key, @Nullable Object... values) {
         Language language = Language.spoken();
         return String.format(language.locale(), bundle(language).getString(prefix + key), values);
     }
@@ -85,7 +86,7 @@ public final class Phrases {
      * @param values the figures
      * @return the text
      */
-    public static String figures(String format, Object... values) {
+    public static String figures(String format, @Nullable Object... values) {
         return String.format(Language.spoken().locale(), format, values);
     }
 
