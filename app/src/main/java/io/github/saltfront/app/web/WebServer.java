@@ -13,6 +13,8 @@ import java.security.SecureRandom;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 
@@ -23,6 +25,9 @@ public final class WebServer implements AutoCloseable {
 
     /** How long what was deleted can be brought back [ms]: 30 days. */
     private static final long KEPT_MS = 30L * 24 * 3600 * 1000;
+
+    /** How long the readings that waited for the start have the processors for themselves [ms]. */
+    private static final long FOLLOW_AFTER_MS = 500;
 
     private final Javalin javalin;
     private final PlanService service;
@@ -67,16 +72,18 @@ public final class WebServer implements AutoCloseable {
      */
     public static WebServer start(WebOptions options, FollowSettings following) {
         QUIET.forEach(logger -> logger.setLevel(Level.WARNING));
+        // beside the opening of the data, which takes as long
+        CompletableFuture<Catalog> loading = CompletableFuture.supplyAsync(Catalog::load);
         Database database = Database.open(options.data());
         database.savedPlans().purge(System.currentTimeMillis() - KEPT_MS);
         database.notedCooks().purge(System.currentTimeMillis() - KEPT_MS);
-        Catalog catalog = Catalog.load();
+        Catalog catalog = loading.join();
         Notebook notebook = new Notebook(database, catalog, options.programVersion());
         PlanService service =
                 new PlanService(catalog, use -> notebook.learning().knowledge(use.profile(), use.butcher()));
         CookRegistry cooks = new CookRegistry(database.cooks(), service::plan, service.executor(), following);
         // before anybody can ask: a reading must find its cook
-        cooks.resume();
+        Runnable follow = cooks.takeUp();
         EventStreams streams = new EventStreams(cooks);
         Optional<AccessCode> access =
                 options.lan() ? Optional.of(new AccessCode(new SecureRandom())) : Optional.empty();
@@ -98,6 +105,8 @@ public final class WebServer implements AutoCloseable {
                             + (options.port() + 1) + ".",
                     e);
         }
+        CompletableFuture.delayedExecutor(FOLLOW_AFTER_MS, TimeUnit.MILLISECONDS)
+                .execute(follow);
         return new WebServer(javalin, service, cooks, streams, access, database);
     }
 
