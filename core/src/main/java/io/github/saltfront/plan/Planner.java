@@ -201,8 +201,7 @@ public final class Planner {
     private Plan plan() {
         CookStages stages = new CookStages(request, rule);
         PullSearch.Found found = searchPull(stages);
-        Plan.SaltPlan salting =
-                new SaltChooser(request, executor, seed, heatAndRest(stages, found), fineness.saltMembers()).choose();
+        Plan.SaltPlan salting = salting(heatAndRest(stages, found));
 
         List<Draw> draws = Draw.ensemble(fineness.members(), seed);
         DayEnsemble ensemble = ensemble(draws);
@@ -244,21 +243,33 @@ public final class Planner {
                 seed);
     }
 
+    /** A look keeps the salting of the plan before where it still fits: to search it anew costs as much as the cook. */
+    private Plan.SaltPlan salting(double heatAndRest) {
+        return before.filter(plan -> isSaltedAsBefore(plan, heatAndRest))
+                .map(Plan::salting)
+                .orElseGet(
+                        () -> new SaltChooser(request, executor, seed, heatAndRest, fineness.saltMembers()).choose());
+    }
+
     /** Whether all that salting hangs on is as in the plan before, and there is still time for it. */
-    private boolean isSaltedAsBefore(Plan.SaltPlan salting, double heatAndRest) {
-        Request old = before.orElseThrow().request();
-        boolean sameTime = old.timing().serve().equals(request.timing().serve());
+    private boolean isSaltedAsBefore(Plan plan, double heatAndRest) {
+        Request old = plan.request();
+        double needed = heatAndRest + plan.salting().time() + SaltChooser.PREPARATION;
         boolean fits = request.timing()
                 .serve()
-                .map(serve -> !serve.minusSeconds((long) (heatAndRest + salting.time() + SaltChooser.PREPARATION))
+                .map(serve -> !serve.minusSeconds((long) Math.ceil(needed))
                         .isBefore(request.timing().now()))
                 .orElse(true);
         return fits
-                && sameTime
+                && old.timing().serve().equals(request.timing().serve())
                 && old.food().equals(request.food())
                 && old.salting().equals(request.salting())
                 && old.taste().rawSalt() == request.taste().rawSalt()
                 && old.taste().sodiumLimit().equals(request.taste().sodiumLimit())
+                && old.equipment().equals(request.equipment())
+                && old.guests().equals(request.guests())
+                && old.cook().sequence().equals(request.cook().sequence())
+                && old.cook().altitude() == request.cook().altitude()
                 && old.cook().appliance().equals(request.cook().appliance());
     }
 

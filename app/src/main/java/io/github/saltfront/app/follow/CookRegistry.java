@@ -58,9 +58,14 @@ public final class CookRegistry implements AutoCloseable {
         kitchen = new Kitchen(planner, executor, settings);
     }
 
-    /** Takes up all cooks that were not ended. */
-    public void resume() {
+    /**
+     * Takes up all cooks that were not ended: from then on they take readings.
+     *
+     * @return starts to follow them, which keeps the processors busy for a while; to be run once, when the way is free for readings
+     */
+    public Runnable takeUp() {
         long now = kitchen.now();
+        List<RunningCook> taken = new ArrayList<>();
         for (StoredCook stored : store.cooks()) {
             if (stored.ended().isPresent()) {
                 continue;
@@ -74,8 +79,9 @@ public final class CookRegistry implements AutoCloseable {
             synchronized (open) {
                 open.put(cook.id(), cook);
             }
-            cook.start();
+            taken.add(cook);
         }
+        return () -> taken.forEach(RunningCook::start);
     }
 
     /**

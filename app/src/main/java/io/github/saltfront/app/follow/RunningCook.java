@@ -80,13 +80,18 @@ final class RunningCook implements AutoCloseable {
         return clock;
     }
 
-    /** Starts the computation. */
+    /** Starts the computation, unless it is closed already. */
     void start() {
         Thread worker = new Thread(this::work, "cook " + stored.id());
         worker.setDaemon(true);
         worker.setPriority(Thread.NORM_PRIORITY - 1);
-        thread = Optional.of(worker);
-        worker.start();
+        synchronized (this) {
+            if (closed) {
+                return;
+            }
+            thread = Optional.of(worker);
+            worker.start();
+        }
         connect();
     }
 
@@ -96,6 +101,9 @@ final class RunningCook implements AutoCloseable {
                 .filter(event -> event.kind().equals(MqttSettings.KIND))
                 .toList();
         synchronized (sources) {
+            if (closed) {
+                return;
+            }
             sources.entrySet().removeIf(entry -> {
                 boolean gone = wanted.stream().noneMatch(event -> event.number() == entry.getKey());
                 if (gone) {
@@ -451,12 +459,16 @@ final class RunningCook implements AutoCloseable {
 
     @Override
     public void close() {
-        closed = true;
+        Optional<Thread> worker;
+        synchronized (this) {
+            closed = true;
+            worker = thread;
+        }
         synchronized (sources) {
             sources.values().forEach(MqttSource::close);
             sources.clear();
         }
         inbox.close();
-        thread.ifPresent(Thread::interrupt);
+        worker.ifPresent(Thread::interrupt);
     }
 }

@@ -7,8 +7,10 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.SQLException;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -17,6 +19,9 @@ import java.util.logging.Logger;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
+import org.flywaydb.core.api.MigrationInfo;
+import org.flywaydb.core.api.MigrationInfoService;
+import org.flywaydb.core.api.MigrationState;
 import org.jdbi.v3.core.Jdbi;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
@@ -31,6 +36,10 @@ public final class Database implements AutoCloseable {
     private static final int BUSY_MS = 5000;
     private static final int CONNECTIONS = 8;
     static final String MIGRATIONS = "classpath:io/github/saltfront/app/store/migration";
+
+    /** The present form of the data: the number of the newest migration. */
+    static final int FORM = 20;
+
     static final String SERVER_MIGRATIONS = "classpath:io/github/saltfront/app/store/migrationpostgresql";
     private static final List<Logger> QUIET =
             List.of(Logger.getLogger("org.flywaydb"), Logger.getLogger("com.zaxxer.hikari"));
@@ -81,8 +90,22 @@ public final class Database implements AutoCloseable {
         }
         DataSource source = source(file);
         try {
-            migrate(source, () -> copy(Jdbi.create(source), file), migrations);
-        } catch (FlywayException e) {
+            FileMark mark = FileMark.of(source);
+            if (mark.isLaterThan(FORM) && isPresent(migrations)) {
+                throw later(file.toString(), String.valueOf(mark.form()));
+            }
+            if (!mark.equals(FileMark.of(FORM)) || !isPresent(migrations)) {
+                int form = migrate(
+                        source,
+                        file.toString(),
+                        () -> {
+                            copy(Jdbi.create(source), file);
+                            FileMark.NONE.put(source);
+                        },
+                        migrations);
+                FileMark.of(form).put(source);
+            }
+        } catch (FlywayException | SQLException e) {
             throw new IllegalArgumentException(
                     "--data: " + file + " cannot be opened as a file of saved plans and cooks (" + firstLine(e)
                             + "); give another file, or the copy that lies beside it.",
@@ -105,10 +128,13 @@ public final class Database implements AutoCloseable {
             throw unusable(place, e);
         }
         try {
-            migrate(pool, () -> copySchema(Jdbi.create(pool)), migrations);
+            migrate(pool, place.toString(), () -> copySchema(Jdbi.create(pool)), migrations);
         } catch (FlywayException e) {
             pool.close();
             throw unusable(place, e);
+        } catch (RuntimeException e) {
+            pool.close();
+            throw e;
         }
         return new Database(Jdbi.create(pool), place.file(), Optional.of(pool));
     }
@@ -122,14 +148,40 @@ public final class Database implements AutoCloseable {
                 e);
     }
 
-    private static void migrate(DataSource source, Runnable copy, String... migrations) {
-        Flyway flyway =
-                Flyway.configure().dataSource(source).locations(migrations).load();
-        boolean filled = flyway.info().current() != null;
-        if (filled && flyway.info().pending().length > 0) {
+    /**
+     * Moves data to the present form.
+     *
+     * @param copy makes a whole copy; called only before data are changed
+     * @return the form they have now: the number of the newest migration
+     */
+    private static int migrate(DataSource source, String name, Runnable copy, String... migrations) {
+        Flyway flyway = Flyway.configure()
+                .dataSource(source)
+                .locations(migrations)
+                .ignoreMigrationPatterns(new String[0])
+                .load();
+        MigrationInfoService info = flyway.info();
+        for (MigrationInfo applied : info.applied()) {
+            if (applied.getState() == MigrationState.FUTURE_SUCCESS
+                    || applied.getState() == MigrationState.FUTURE_FAILED) {
+                throw later(name, String.valueOf(applied.getVersion()));
+            }
+        }
+        if (info.current() != null && info.pending().length > 0) {
             copy.run();
         }
         flyway.migrate();
+        return flyway.info().current().getVersion().getMajor().intValueExact();
+    }
+
+    private static boolean isPresent(String... migrations) {
+        return Arrays.equals(migrations, new String[] {MIGRATIONS});
+    }
+
+    private static IllegalArgumentException later(String name, String form) {
+        return new IllegalArgumentException(
+                "--data: " + name + " was written by a later version of this program (got form " + form
+                        + ", expected at most " + FORM + "); use that version, or give other data.");
     }
 
     private static String firstLine(Exception e) {

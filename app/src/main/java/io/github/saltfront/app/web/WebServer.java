@@ -4,6 +4,7 @@ import io.github.saltfront.app.follow.CookRegistry;
 import io.github.saltfront.app.follow.FollowSettings;
 import io.github.saltfront.app.notebook.Notebook;
 import io.github.saltfront.app.store.Database;
+import io.github.saltfront.catalog.Catalog;
 import io.github.saltfront.words.Phrases;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
@@ -13,6 +14,8 @@ import java.security.SecureRandom;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 
@@ -25,6 +28,9 @@ public final class WebServer implements AutoCloseable {
 
     /** How long what was deleted can be brought back [ms]: 30 days. */
     private static final long KEPT_MS = 30L * 24 * 3600 * 1000;
+
+    /** How long the readings that waited for the start have the processors for themselves [ms]. */
+    private static final long FOLLOW_AFTER_MS = 500;
 
     private final Javalin javalin;
     private final PlanService service;
@@ -69,14 +75,17 @@ public final class WebServer implements AutoCloseable {
      */
     public static WebServer start(WebOptions options, FollowSettings following) {
         QUIET.forEach(logger -> logger.setLevel(Level.WARNING));
+        // beside the opening of the data, which takes as long
+        CompletableFuture<Catalog> loading = CompletableFuture.supplyAsync(Catalog::load);
         Database database = Database.open(options.data());
         database.savedPlans().purge(System.currentTimeMillis() - KEPT_MS);
         database.notedCooks().purge(System.currentTimeMillis() - KEPT_MS);
         Notebook notebook = new Notebook(database, options.programVersion());
         PlanService service = new PlanService(use -> notebook.learning().knowledge(use.profile(), use.butcher()));
+        loading.join();
         CookRegistry cooks = new CookRegistry(database.cooks(), service::plan, service.executor(), following);
         // before anybody can ask: a reading must find its cook
-        cooks.resume();
+        Runnable follow = cooks.takeUp();
         EventStreams streams = new EventStreams(cooks);
         Optional<AccessCode> access =
                 options.lan() ? Optional.of(new AccessCode(new SecureRandom())) : Optional.empty();
@@ -96,6 +105,8 @@ public final class WebServer implements AutoCloseable {
                     PHRASES.say("port-got-where-this-computer", options.port(), e.getMessage(), (options.port() + 1)),
                     e);
         }
+        CompletableFuture.delayedExecutor(FOLLOW_AFTER_MS, TimeUnit.MILLISECONDS)
+                .execute(follow);
         return new WebServer(javalin, service, cooks, streams, access, database);
     }
 

@@ -2,6 +2,7 @@ package io.github.saltfront.app.follow;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.saltfront.app.cli.Main;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -12,6 +13,7 @@ import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -21,6 +23,8 @@ import java.util.SplittableRandom;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -34,6 +38,7 @@ import tools.jackson.databind.json.JsonMapper;
 class KillTest {
     private static final JsonMapper MAPPER = JsonMapper.builder().build();
     private static final int SENDERS = 4;
+    private static final String ADDRESS = "http://localhost:";
 
     /** From starting the process to the next answer [s]. */
     private static final double LONGEST_RESTART = 2;
@@ -47,6 +52,57 @@ class KillTest {
     private final AtomicReference<String> address = new AtomicReference<>("");
     private volatile boolean over;
 
+    /** How the server is started: here without what {@code run} prepares for a quick start. */
+    private List<String> start = List.of();
+
+    @BeforeEach
+    void startPlainly() {
+        start = command(List.of(), System.getProperty("java.class.path"), "cooks.db");
+    }
+
+    private List<String> command(List<String> options, String classPath, String data) {
+        List<String> command = new ArrayList<>();
+        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        command.add("-XX:+UseSerialGC");
+        command.addAll(options);
+        command.addAll(List.of("-Xlog:disable", "-cp", classPath, Main.class.getName()));
+        command.addAll(List.of("serve", "--no-browser", "--port", "0"));
+        command.addAll(List.of("--data", folder.resolve(data).toString()));
+        return command;
+    }
+
+    /** Prepares what {@code run} does after a build: an archive of the classes, which takes only jars, and the unpacked library. */
+    private List<String> asTheProgramStarts() throws Exception {
+        String classPath = JarredClassPath.of(System.getProperty("java.class.path"), folder.resolve("jars"));
+        Path library = Files.createDirectories(folder.resolve("native"));
+        Path archive = folder.resolve("server.jsa");
+        Process recorded = serve(command(
+                List.of("-XX:ArchiveClassesAtExit=" + archive, "-Dorg.sqlite.tmpdir=" + library),
+                classPath,
+                "recorded.db"));
+        String id = beginCook();
+        post("/api/cooks/" + id + "/readings", "{\"probe\":\"brine\",\"value\":4,\"time_s\":-1}");
+        Path unpacked;
+        try (Stream<Path> files = Files.list(library)) {
+            unpacked = files.filter(file -> !file.toString().endsWith(".lck"))
+                    .findFirst()
+                    .orElseThrow();
+        }
+        String name = unpacked.getFileName().toString();
+        Files.copy(unpacked, library.resolve(name.substring(name.lastIndexOf('-') + 1)));
+        recorded.destroy();
+        recorded.waitFor();
+        assertThat(archive).isNotEmptyFile();
+        return command(
+                List.of(
+                        "-XX:CompileThresholdScaling=8",
+                        "-XX:SharedArchiveFile=" + archive,
+                        "-Xshare:auto",
+                        "-Dorg.sqlite.lib.path=" + library),
+                classPath,
+                "cooks.db");
+    }
+
     @Test
     void nothingThatWasAnsweredIsLostAtAKill() throws Exception {
         killed(1);
@@ -57,6 +113,7 @@ class KillTest {
     @Test
     @Tag("slow")
     void nothingThatWasAnsweredIsLostAtFiftyKillsAndItGoesOnWithinTwoSeconds() throws Exception {
+        start = asTheProgramStarts();
         List<Double> restarts = killed(50);
         Collections.sort(restarts);
         System.out.printf(
@@ -66,23 +123,23 @@ class KillTest {
     }
 
     private Process serve() throws IOException {
-        Process server = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-XX:+UseSerialGC",
-                        "-XX:TieredStopAtLevel=1",
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        KilledServer.class.getName(),
-                        folder.resolve("cooks.db").toString())
+        return serve(start);
+    }
+
+    private Process serve(List<String> how) throws IOException {
+        Process server = new ProcessBuilder(how)
                 .redirectError(folder.resolve("errors.txt").toFile())
                 .start();
         BufferedReader lines =
                 new BufferedReader(new InputStreamReader(server.getInputStream(), StandardCharsets.UTF_8));
         String line = lines.readLine();
-        while (line != null && !line.startsWith("port ")) {
+        while (line != null && !line.contains(ADDRESS)) {
             line = lines.readLine();
         }
-        address.set("http://localhost:" + String.valueOf(line).substring("port ".length()));
+        if (line == null) {
+            throw new AssertionError("the server did not start: " + Files.readString(folder.resolve("errors.txt")));
+        }
+        address.set(line.substring(line.indexOf(ADDRESS), line.lastIndexOf('/')));
         return server;
     }
 
@@ -95,14 +152,18 @@ class KillTest {
                 BodyHandlers.ofString());
     }
 
+    private String beginCook() throws IOException, InterruptedException {
+        return MAPPER.readTree(
+                        post("/api/cooks", "{\"request\":" + Stove.BREAST + "}").body())
+                .path("id")
+                .asString();
+    }
+
     /** Returns how long each restart took to the next answer [s]. */
     private List<Double> killed(int times) throws Exception {
         SplittableRandom random = new SplittableRandom(9);
         Process server = serve();
-        String id = MAPPER.readTree(
-                        post("/api/cooks", "{\"request\":" + Stove.BREAST + "}").body())
-                .path("id")
-                .asString();
+        String id = beginCook();
         List<Thread> senders = new ArrayList<>();
         for (int i = 0; i < SENDERS; i++) {
             senders.add(new Thread(() -> load(id)));

@@ -36,7 +36,7 @@ public final class Stove {
                 body -> plan(new String(body, StandardCharsets.UTF_8)),
                 Runnable::run,
                 SMALL);
-        cooks.resume();
+        cooks.takeUp().run();
         return cooks;
     }
 

@@ -4,9 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.net.URISyntaxException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.sql.Statement;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -94,6 +100,93 @@ class SavedPlansTest {
         List<Path> copies = copies();
         assertThat(copies).hasSize(1);
         assertThat(Database.open(copies.get(0)).savedPlans().list("")).containsExactly(plan("a", "first", 10));
+    }
+
+    @Test
+    void theFormIsThatOfTheNewestMigrationOfFileAndServer() {
+        for (String folder : List.of("migration", "migrationpostgresql")) {
+            int newest = 0;
+            try (Stream<Path> files = Files.list(Path.of(
+                    Objects.requireNonNull(Database.class.getResource(folder)).toURI()))) {
+                newest = files.map(file -> String.valueOf(file.getFileName()))
+                        .mapToInt(name -> Integer.parseInt(name.substring(1, name.indexOf("__"))))
+                        .max()
+                        .orElse(0);
+            } catch (IOException | URISyntaxException e) {
+                throw new AssertionError(e);
+            }
+            assertThat(Database.FORM).as(folder).isEqualTo(newest);
+        }
+    }
+
+    @Test
+    void aFileInThePresentFormIsMarkedAndOpensWithoutALookAtItsMigrations() {
+        Database.open(file).savedPlans().add(plan("a", "first", 10));
+        assertThat(sql("pragma user_version")).isEqualTo(Database.FORM);
+        assertThat(sql("pragma application_id")).isEqualTo(0x53414C54);
+        // with the look this would fail: the history does not fit the tables
+        sql("drop table flyway_schema_history");
+        assertThat(Database.open(file).savedPlans().list("")).hasSize(1);
+    }
+
+    @Test
+    void aFileOfBeforeTheMarksOpensAndIsMarked() {
+        Database.open(file).savedPlans().add(plan("a", "first", 10));
+        sql("pragma user_version = 0");
+        sql("pragma application_id = 0");
+        assertThat(Database.open(file).savedPlans().list("")).hasSize(1);
+        assertThat(sql("pragma user_version")).isEqualTo(Database.FORM);
+    }
+
+    @Test
+    void theMarkOfAnotherProgramCountsForNothing() {
+        Database.open(file).savedPlans().add(plan("a", "first", 10));
+        sql("pragma application_id = 7");
+        sql("delete from flyway_schema_history where version = '20'");
+        // its tables of form 20 are there already: the look fails, so it was taken
+        assertThatThrownBy(() -> Database.open(file)).hasMessageContaining("cannot be opened");
+    }
+
+    @Test
+    void aFileOfALaterProgramIsRefusedByItsMarkAndByItsHistory() {
+        Database.open(file, Database.MIGRATIONS, "classpath:io/github/saltfront/app/store/later");
+        assertThat(sql("pragma user_version")).isEqualTo(999);
+        assertLater();
+        sql("pragma user_version = 0");
+        assertLater();
+        // a later program that was killed before it had marked the file
+        sql("pragma application_id = 0");
+        assertLater();
+    }
+
+    private void assertLater() {
+        assertThatThrownBy(() -> Database.open(file))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("plans.db")
+                .hasMessageContaining("later version of this program")
+                .hasMessageContaining("got form 999, expected at most 20")
+                .hasMessageContaining("give other data");
+    }
+
+    @Test
+    void aMigrationThatFailsLeavesNoMark() {
+        Database.open(file);
+        assertThatThrownBy(() ->
+                        Database.open(file, Database.MIGRATIONS, "classpath:io/github/saltfront/app/store/broken"))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThat(sql("pragma user_version")).isZero();
+        assertThat(Database.open(file).savedPlans().list("")).isEmpty();
+        assertThat(sql("pragma user_version")).isEqualTo(Database.FORM);
+    }
+
+    /** Does something to the file and returns the first number of the answer, 0 without one. */
+    private int sql(String statement) {
+        try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file);
+                Statement done = connection.createStatement()) {
+            return done.execute(statement) ? done.getResultSet().getInt(1) : 0;
+        } catch (SQLException e) {
+            throw new AssertionError(e);
+        }
     }
 
     private List<Path> copies() throws IOException {

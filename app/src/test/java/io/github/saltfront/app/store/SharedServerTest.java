@@ -200,6 +200,10 @@ class SharedServerTest {
                         .mapTo(String.class)
                         .list());
         assertThat(titles).containsExactly("first");
+        assertThatThrownBy(() -> Database.open(place))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("later version of this program")
+                .hasMessageContaining("got form 999");
     }
 
     @Test
