@@ -27,7 +27,7 @@ class PageWordsTest {
     private static final Path PAGES = Path.of("src/main/resources/io/github/saltfront/app/web/page");
     private static final Pattern SLOT = Pattern.compile("\\{([a-z]+)}");
     private static final Pattern KEY = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*(\\.[a-z0-9]+([_-][a-z0-9]+)*)+");
-    private static final Pattern CALL = Pattern.compile("\\b(say|parts|sayCount|countParts|table)\\(");
+    private static final Pattern CALL = Pattern.compile("\\b(say|parts|sayCount|countParts|table|merit)\\(");
     private static final Pattern LITERAL = Pattern.compile("\"((?:[^\"\\\\\\n]|\\\\.)*)\"");
     private static final Pattern TEMPLATE = Pattern.compile("`((?:[^`\\\\]|\\\\.)*)`");
     private static final List<String> NUMBERS = List.of(".one", ".other");
@@ -80,8 +80,8 @@ class PageWordsTest {
     /** The scripts without their comments. */
     private static Map<String, String> scripts() throws IOException {
         Map<String, String> scripts = files(".js");
-        scripts.replaceAll(
-                (name, text) -> text.replaceAll("(?s)/\\*.*?\\*/", "").replaceAll("(?m)(^|[\\s;{])//.*$", "$1"));
+        scripts.replaceAll((name, text) ->
+                text.replaceAll("(?s)(?<=^|\\s)/\\*.*?\\*/", "").replaceAll("(?m)(^|[\\s;{])//.*$", "$1"));
         return scripts;
     }
 
@@ -211,7 +211,10 @@ class PageWordsTest {
     }
 
     private static boolean goesOn(String key, String start, Set<String> tokens, Set<String> literals) {
-        String rest = key.startsWith(start) ? key.substring(start.length()).replaceFirst("\\.hint$", "") : "";
+        if (!key.startsWith(start)) {
+            return false;
+        }
+        String rest = key.substring(start.length()).replaceFirst("\\.hint$", "");
         return tokens.contains(rest) || literals.contains(rest);
     }
 

@@ -5,7 +5,7 @@ import { say } from "./say.js";
 import { duration, plain, round, temperature } from "./words.js";
 
 const MERITS = ["juice", "tender", "even-salt", "crisp-skin", "little-work", "short", "low-sodium"];
-const merit = (kind, name) => MERITS.includes(name) ? say("ways." + kind + "." + name) : name;
+const merit = (kind, name) => MERITS.includes(name) ? say(kind + name) : name;
 const RESULTS = ["time_to_pull_min", "mean_salt_pct", "mass_loss_pct"];
 
 const rows = o => h("dl", {}, [[say("ways.weight"), round(o.weight_left_pct, 0) + " %"], [say("ways.salt"), round(o.mean_salt_pct, 2) + " %"], [say("ways.evenness"), round(o.salt_evenness_pct, 0) + " %"],
@@ -60,7 +60,7 @@ export async function showWays(place, request, take, compare) {
   };
   const note = h("p", { class: "status", role: "status" });
   const others = found.alternatives.map(way => h("div", {}, h("h3", {}, way.title.charAt(0).toUpperCase() + way.title.slice(1)),
-    h("p", {}, way.wins.length ? say("ways.better", { list: list(way.wins.map(w => merit("wins", w))) }) + " " : "", way.loses.length ? say("ways.worse", { list: list(way.loses.map(w => merit("loses", w))) }) : ""),
+    h("p", {}, way.wins.length ? say("ways.better", { list: list(way.wins.map(w => merit("ways.wins.", w))) }) + " " : "", way.loses.length ? say("ways.worse", { list: list(way.loses.map(w => merit("ways.loses.", w))) }) : ""),
     rows(way.outcome), toggle(way), h("button", { type: "button", class: "quiet-button no-print", onclick: () => take(changed(request, way)) }, say("ways.take"), h("span", { class: "unseen" }, ": " + way.title))));
   const matters = RESULTS.map(key => {
     const hits = found.sensitivities.filter(x => x.result === key).slice(0, 2);
