@@ -88,13 +88,20 @@ final class Kitchen implements AutoCloseable {
     }
 
     Page page(int width, int height, ColorScheme scheme) {
-        BrowserContext context = browser.newContext(
-                new Browser.NewContextOptions().setViewportSize(width, height).setColorScheme(scheme));
+        return page(width, height, scheme, "en-US");
+    }
+
+    Page page(int width, int height, ColorScheme scheme, String locale) {
+        BrowserContext context = browser.newContext(new Browser.NewContextOptions()
+                .setViewportSize(width, height)
+                .setColorScheme(scheme)
+                .setLocale(locale));
         Page page = context.newPage();
         page.setDefaultTimeout(PATIENCE_MS);
         page.onPageError(complaints::add);
         page.onConsoleMessage(message -> {
-            if (message.text().contains("Content Security Policy")) {
+            if (message.text().contains("Content Security Policy")
+                    || message.text().matches("no (words|slot) .*")) {
                 complaints.add(message.text());
             }
         });
@@ -107,7 +114,7 @@ final class Kitchen implements AutoCloseable {
         return page;
     }
 
-    /** Checks that no script failed, no policy was broken and no other host was asked. */
+    /** Checks that no script failed, no word was missing, no policy was broken and no other host was asked. */
     void assertQuiet() {
         assertThat(complaints).isEmpty();
     }

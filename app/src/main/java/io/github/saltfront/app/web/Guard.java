@@ -17,8 +17,18 @@ final class Guard {
     static final String ENTRANCE = "/enter";
 
     /** What the entrance itself needs, and the page of a taster, whose token is the key to one sheet. */
-    private static final Set<String> OPEN =
-            Set.of(ENTRANCE, "/style.css", "/icon.svg", TastingApi.PAGE, "/tasting.js", "/dom.js", "/notebook.css");
+    private static final Set<String> OPEN = Set.of(
+            ENTRANCE,
+            "/style.css",
+            "/icon.svg",
+            TastingApi.PAGE,
+            "/tasting.js",
+            "/dom.js",
+            "/notebook.css",
+            "/say.js",
+            "/entries.js",
+            "/words-en.json",
+            "/words-de.json");
 
     private static final Map<String, String> HEADERS = Map.of(
             "Content-Security-Policy",

@@ -22,11 +22,12 @@ import org.jspecify.annotations.Nullable;
 final class PageFiles {
     private static final Phrases PHRASES = Phrases.of(PageFiles.class);
 
-    private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9-]*\\.(html|css|js|svg|webmanifest)");
+    private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9-]*\\.(html|css|js|json|svg|webmanifest)");
     private static final Map<String, String> TYPES = Map.of(
             "html", "text/html; charset=utf-8",
             "css", "text/css; charset=utf-8",
             "js", "text/javascript; charset=utf-8",
+            "json", "application/json; charset=utf-8",
             "svg", "image/svg+xml",
             "webmanifest", "application/manifest+json");
 

@@ -141,6 +141,12 @@ class TrialsInTheWebTest {
         String text = new String(form.body(), java.nio.charset.StandardCharsets.UTF_8);
         assertThat(text).doesNotContain("wet", "dry", "turkey 1", "piece", "right", "sample");
         assertThat(send(guarded, "GET", "/tasting.html", "").statusCode()).isEqualTo(200);
+        // and what its form is made of
+        for (String file : List.of("tasting.js", "say.js", "entries.js", "words-en.json", "words-de.json")) {
+            assertThat(send(guarded, "GET", "/" + file, "").statusCode())
+                    .as(file)
+                    .isEqualTo(200);
+        }
         for (String closed : List.of(
                 "/api/trials",
                 "/api/trials/" + trial.get("id").asString(),

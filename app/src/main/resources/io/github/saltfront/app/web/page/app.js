@@ -1,5 +1,6 @@
 // Ties the questions to the plan; the address of the page holds the answers, so that a bookmark opens the same plan.
 import { h, Trouble } from "./dom.js";
+import { carry } from "./entries.js";
 import { build, fill, read, showProblems } from "./form.js";
 import { showOffers } from "./offers.js";
 import { render, title } from "./result.js";
@@ -7,6 +8,7 @@ import { download, emptyPicture, showFronts } from "./fronts.js";
 import { showWays } from "./ways.js";
 import { showWhatIf } from "./whatif.js";
 import { saveButton, setUpSaved } from "./saved.js";
+import { dress, say } from "./say.js";
 import { askKept, lastRequest, setUpOffline, tell } from "./offline.js";
 import { currentUnits, dayOf, setUnits } from "./words.js";
 
@@ -25,7 +27,7 @@ function unpack(hash) {
     const bytes = atob(hash.slice(6).replaceAll("-", "+").replaceAll("_", "/"));
     return JSON.parse(new TextDecoder().decode(Uint8Array.from(bytes, c => c.charCodeAt(0))));
   } catch {
-    status.textContent = "The plan in this address cannot be read. It may have been cut off; ask for it again.";
+    status.textContent = say("app.cut-off");
     return null;
   }
 }
@@ -41,8 +43,8 @@ async function make(request) {
   const mine = ++turn;
   const button = document.getElementById("make");
   button.disabled = true;
-  status.textContent = "Working it out: 200 pieces are carried through the day ...";
-  const slow = setTimeout(() => { if (mine === turn) status.textContent = "Still working it out. The network is slow, or many ask at once ..."; }, 5000);
+  status.textContent = say("app.working");
+  const slow = setTimeout(() => { if (mine === turn) status.textContent = say("app.still-working"); }, 5000);
   try {
     const plan = await askKept("plan", "POST", "/api/plan?alternatives=no", request);
     if (mine !== turn) return;
@@ -50,7 +52,7 @@ async function make(request) {
     present(plan, request);
   } catch (trouble) {
     if (mine !== turn) return;
-    status.textContent = "There is no plan yet.";
+    status.textContent = say("app.no-plan");
     if (!(trouble instanceof Trouble)) throw trouble;
     showProblems(trouble.problems);
     if (trouble.status === 0) await offerLast();
@@ -64,7 +66,7 @@ async function make(request) {
 
 async function offerLast() {
   const last = await lastRequest();
-  tell("You are offline, or the program has been ended. ", last ? h("button", { type: "button", class: "say", onclick: () => { fill(last); open(last); } }, "Show the last plan") : "");
+  tell(say("app.offline") + " ", last ? h("button", { type: "button", class: "say", onclick: () => { fill(last); open(last); } }, say("app.show-last")) : "");
 }
 
 const take = changed => { fill(changed); open(changed); };
@@ -73,12 +75,12 @@ function present(plan, request) {
   shown = { plan, request };
   document.title = title(plan) + " - Saltfront";
   const late = Date.parse(plan.clock.at(-1).time) < Date.now();
-  status.textContent = late ? "This plan was for " + dayOf(plan.clock.at(-1).time) + "." : "Here is your plan.";
-  const again = late ? h("button", { type: "button", class: "quiet-button", onclick: () => { document.getElementById("make").focus(); form.requestSubmit(); } }, "Plan it anew from now") : null;
+  status.textContent = late ? say("app.was-for", { day: dayOf(plan.clock.at(-1).time) }) : say("app.here");
+  const again = late ? h("button", { type: "button", class: "quiet-button", onclick: () => { document.getElementById("make").focus(); form.requestSubmit(); } }, say("app.anew")) : null;
   body.replaceChildren(
     h("div", { class: "row no-print", id: "actions" }, saveButton(() => shown, title(plan)),
-      h("button", { type: "button", class: "quiet-button", onclick: () => print() }, "Print"), fileChoice(request), again), h("p"),
-    ...render(plan, request, catalog.appliances.find(a => a.id === plan.cooking.appliance)));
+      h("button", { type: "button", class: "quiet-button", onclick: () => print() }, say("app.print")), fileChoice(request), again), h("p"),
+    ...render(plan, request, catalog));
   if (!plan.cooking.safety.predicted_met) showOffers(document.getElementById("unmet"), request, take);
   showWays(document.getElementById("ways-place"), request, take, (other, name) => document.getElementById("fronts-place").compare?.(other, name));
   showFronts(document.getElementById("fronts-place"), plan, request, take);
@@ -89,12 +91,12 @@ function present(plan, request) {
 }
 
 function fileChoice(request) {
-  const names = [["", "Save as a file ..."], ["card.pdf", "Card to print (PDF)"], ["calendar.ics", "Calendar with alarms"], ["recipe.jsonld", "Recipe data"], ["plan.md", "Notes (Markdown)"]];
-  const list = h("select", { "aria-label": "Save as a file", class: "files", onchange: async () => {
+  const names = [["", say("app.save-as-choose")], ["card.pdf", say("app.file.card")], ["calendar.ics", say("app.file.calendar")], ["recipe.jsonld", say("app.file.recipe")], ["plan.md", say("app.file.notes")]];
+  const list = h("select", { "aria-label": say("app.save-as"), class: "files", onchange: async () => {
     const name = list.value;
     list.value = "";
-    status.textContent = "Making the file ...";
-    try { await download(request, name); status.textContent = "Saved as " + name + "."; } catch (e) { status.textContent = e.message; }
+    status.textContent = say("app.making");
+    try { await download(request, name); status.textContent = say("app.saved-as", { name }); } catch (e) { status.textContent = e.message; }
   } }, names.map(([value, words]) => h("option", { value }, words)));
   return list;
 }
@@ -107,7 +109,7 @@ function fromAddress() {
   } else {
     turn++;
     shown = null;
-    document.title = "Saltfront: plan a piece of meat";
+    document.title = say("page.plan.title");
     status.textContent = "";
     body.replaceChildren(emptyPicture());
   }
@@ -121,7 +123,7 @@ async function start() {
     catalog = await askKept("catalog", "GET", "/api/catalog");
   } catch (trouble) {
     status.textContent = trouble.message;
-    body.replaceChildren(h("button", { type: "button", class: "main-button", onclick: () => location.reload() }, "Try again"));
+    body.replaceChildren(h("button", { type: "button", class: "main-button", onclick: () => location.reload() }, say("app.try-again")));
     return;
   }
   build(form, catalog, () => open(read()));
@@ -131,8 +133,10 @@ async function start() {
   const last = location.hash === "" && !document.getElementById("offline").hidden ? await lastRequest() : null;
   if (last) history.replaceState(null, "", pack(last));
   fromAddress();
+  carry(read, entries => { const place = document.activeElement; fill(entries); place.focus(); });
   setUpOffline();
   document.documentElement.dataset.ready = "yes";
 }
 
+dress(document);
 start();

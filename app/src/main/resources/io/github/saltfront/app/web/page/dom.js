@@ -1,4 +1,6 @@
-// Makes elements. Text is always set as text, never as markup.
+// Makes elements, where text is always set as text, never as markup; and asks the server.
+import { language, say } from "./say.js";
+
 export function h(tag, attributes = {}, ...children) {
   return build(document.createElement(tag), attributes, children);
 }
@@ -18,22 +20,25 @@ function build(element, attributes, children) {
   return element;
 }
 
+/** Asks the server for its words in the language of the page. */
+export const send = (path, options = {}) => fetch(path, { ...options, headers: { "Accept-Language": language, ...options.headers } });
+
 export async function ask(method, path, body) {
   let answer;
   try {
-    answer = await fetch(path, {
+    answer = await send(path, {
       method,
       headers: body === undefined ? {} : { "Content-Type": "application/json" },
       body: body === undefined ? undefined : JSON.stringify(body),
     });
   } catch {
-    throw new Trouble([{ field: "", message: "The program does not answer. Is it still running, and are you in its network? What you entered is kept; try again." }]);
+    throw new Trouble([{ field: "", message: say("common.no-answer") }]);
   }
   const content = answer.status === 204 ? {} : await answer.json().catch(() => ({}));
   // the first page may come from the worker, which does not ask for the code
   if (answer.status === 401) location.assign("/enter");
   if (!answer.ok) {
-    throw new Trouble(content.problems ?? [{ field: "", message: "The program answered with " + answer.status + ". Try again." }], answer.status);
+    throw new Trouble(content.problems ?? [{ field: "", message: say("common.answered-with", { status: String(answer.status) }) }], answer.status);
   }
   return content;
 }

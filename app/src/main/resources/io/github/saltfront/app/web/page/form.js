@@ -1,11 +1,12 @@
 // The cook's questions. Keys are those of the request file; empty answers are left out, so that the program's defaults hold.
 import { h } from "./dom.js";
 import { counts, meatFields, shapeFields, showShape } from "./own.js";
+import { say, sayCount } from "./say.js";
 import { measurePicture, picture, whereToMeasure } from "./shapes.js";
 import { localIso, mass, temperature, length, TREATMENTS } from "./words.js";
 
-const GROUPS = [["Chicken", ["chicken"]], ["Turkey", ["turkey"]], ["Duck and other birds", ["duck", "goose", "quail"]], ["Pork", ["pork"]], ["Beef", ["beef"]],
-  ["Lamb", ["lamb"]], ["Veal and game", ["veal", "rabbit", "venison"]], ["Fish", ["fish", "shellfish"]]];
+const GROUPS = [["chicken", ["chicken"]], ["turkey", ["turkey"]], ["birds", ["duck", "goose", "quail"]], ["pork", ["pork"]], ["beef", ["beef"]],
+  ["lamb", ["lamb"]], ["game", ["veal", "rabbit", "venison"]], ["fish", ["fish", "shellfish"]]];
 const NOT_COOKING = /^(rest-|room$|refrigerator|ice-bath)/;
 const inputs = new Map();
 let catalog;
@@ -57,42 +58,42 @@ export function build(root, theCatalog, onSubmit) {
   catalog = theCatalog;
   const serveAt = h("input", { type: "datetime-local", step: 300 });
   form.append(
-    h("fieldset", {}, h("legend", {}, "What have you got?"), cutChooser(), meatFields({ text, choice }, catalog),
+    h("fieldset", {}, h("legend", {}, say("form.got")), cutChooser(), meatFields({ text, choice }, catalog),
       h("div", { class: "two" },
-        text("mass", "Weight of one piece", "As bought: 220 g, 1 1/2 lb, 0,5 kg", { required: true }),
-        text("pieces", "How many pieces?", "All about the same size", { inputmode: "numeric", value: "1" })),
-      text("thickness", "Thickness", "Leave it empty for the usual one. A ruler does better: time goes with its square."),
+        text("mass", say("form.mass"), say("form.mass.hint"), { required: true }),
+        text("pieces", say("form.pieces"), say("form.pieces.hint"), { inputmode: "numeric", value: "1" })),
+      text("thickness", say("form.thickness"), say("form.thickness.hint")),
       h("div", { id: "measure" }),
-      h("details", { id: "own-shape" }, h("summary", {}, "A shape of its own"), shapeFields(inputs, { text, choice })),
-      more("More about the meat",
-        text("start_temperature", "How cold is it now?", "Empty: 4 °C, from the refrigerator. -2 °C to 30 °C."),
-        text("label.solution", "Label: contains up to ... solution", "Such as 12 %. Meat that was pumped needs less salt."),
-        text("label.sodium", "Label: sodium in 100 g", "Such as 173 mg"),
-        check("label.kosher", "Salted at the plant (kosher or the like)"))),
-    h("fieldset", { class: "heat" }, h("legend", {}, "What have you at hand?"),
-      choice("appliance", "To cook with", catalog.appliances.filter(a => !NOT_COOKING.test(a.id)).map(a => [a.id, a.name])),
-      text("setting", "Set to", ""),
-      choice("salt", "Salt", catalog.salts.map(x => [x.id, x.name]), "Grains differ: a spoon of one can hold half the salt of another. The plan gives grams first."),
-      choice("salting.treatment", "How may we salt it?", Object.entries(TREATMENTS)),
-      more("More about salting and the kitchen",
-        text("salting.time", "Time for salting", "Such as 12 h or overnight as 10 h. Empty: the best time."),
-        text("salting.strength", "Strength of the brine", "Such as 6 % of water, 5 % of solution, 60 g per liter of water"),
-        text("salting.sugar", "Sugar for the weight of salt", "Such as 50 %"),
-        choice("liquid", "To soak in", [["", "What suits the treatment"], ...catalog.liquids.map(x => [x.id, x.name])]),
-        text("vessel", "Vessel", "bag, tub, bird-in-pot, or the inner width of a round pot, such as 24 cm"),
-        text("refrigerator", "Refrigerator", "Empty: 4 °C. -1 °C to 8 °C."),
-        text("altitude", "Height above the sea", "Such as 1600 m or 5280 ft. Water boils cooler up there."))),
-    h("fieldset", {}, h("legend", {}, "When do you eat?"),
-      pills("when", "On the table", [["soon", "As soon as it can be"], ["at", "At a time"]], "soon"),
-      field("serve", "Time to serve", serveAt, ""),
-      text("guests.count", "How many guests?", "", { inputmode: "numeric", value: "2" }),
-      check("guests.vulnerable", "Someone is pregnant, very young, old or weakened", "Then the plan goes to the official minimum temperature."),
-      more("Whose kitchen?", choice("kitchen", "Kitchen", [["home", "At home"], ["teaching", "A cooking class"], ["professional", "A professional kitchen"]]))),
-    h("fieldset", { class: "heat" }, h("legend", {}, "How do you like it?"),
-      pills("taste.salt", "Salt", [["light", "Light"], ["usual", "Usual"], ["strong", "Strong"]], "usual"),
-      text("taste.core", "Temperature in the middle", "Empty: usual for the cut."),
-      more("Less sodium", text("taste.sodium", "Most sodium in 85 g cooked", "low, or a limit such as 300 mg"))),
-    h("button", { class: "main-button", type: "submit", id: "make" }, "Make the plan"));
+      h("details", { id: "own-shape" }, h("summary", {}, say("form.own-shape")), shapeFields(inputs, { text, choice })),
+      more(say("form.more-meat"),
+        text("start_temperature", say("form.start"), say("form.start.hint")),
+        text("label.solution", say("form.label.solution"), say("form.label.solution.hint")),
+        text("label.sodium", say("form.label.sodium"), say("form.label.sodium.hint")),
+        check("label.kosher", say("form.label.kosher")))),
+    h("fieldset", { class: "heat" }, h("legend", {}, say("form.at-hand")),
+      choice("appliance", say("form.appliance"), catalog.appliances.filter(a => !NOT_COOKING.test(a.id)).map(a => [a.id, a.name])),
+      text("setting", say("form.setting"), ""),
+      choice("salt", say("form.salt"), catalog.salts.map(x => [x.id, x.name]), say("form.salt.hint")),
+      choice("salting.treatment", say("form.treatment"), Object.entries(TREATMENTS)),
+      more(say("form.more-salting"),
+        text("salting.time", say("form.time"), say("form.time.hint")),
+        text("salting.strength", say("form.strength"), say("form.strength.hint")),
+        text("salting.sugar", say("form.sugar"), say("form.sugar.hint")),
+        choice("liquid", say("form.liquid"), [["", say("form.liquid.any")], ...catalog.liquids.map(x => [x.id, x.name])]),
+        text("vessel", say("form.vessel"), say("form.vessel.hint")),
+        text("refrigerator", say("form.refrigerator"), say("form.refrigerator.hint")),
+        text("altitude", say("form.altitude"), say("form.altitude.hint")))),
+    h("fieldset", {}, h("legend", {}, say("form.eat")),
+      pills("when", say("form.when"), [["soon", say("form.when.soon")], ["at", say("form.when.at")]], "soon"),
+      field("serve", say("form.serve"), serveAt, ""),
+      text("guests.count", say("form.guests"), "", { inputmode: "numeric", value: "2" }),
+      check("guests.vulnerable", say("form.vulnerable"), say("form.vulnerable.hint")),
+      more(say("form.whose"), choice("kitchen", say("form.kitchen"), ["home", "teaching", "professional"].map(id => [id, say("form.kitchen." + id)])))),
+    h("fieldset", { class: "heat" }, h("legend", {}, say("form.like")),
+      pills("taste.salt", say("form.salt"), ["light", "usual", "strong"].map(id => [id, say("form.taste." + id)]), "usual"),
+      text("taste.core", say("form.core"), say("form.core.hint")),
+      more(say("form.less-sodium"), text("taste.sodium", say("form.sodium"), say("form.sodium.hint")))),
+    h("button", { class: "main-button", type: "submit", id: "make" }, say("form.make")));
   inputs.get("appliance").value = "oven-conventional";
   inputs.get("serve").closest(".field").hidden = true;
   inputs.get("guests.vulnerable");
@@ -115,17 +116,16 @@ function showWhen() {
 function showSetting() {
   const appliance = catalog.appliances.find(a => a.id === inputs.get("appliance").value);
   const t = appliance.temperature_c;
-  document.getElementById("f-setting-hint").textContent = "Empty: " + temperature(t.typical) + ". Usual from " + temperature(t.low) + " to " + temperature(t.high)
-    + ". Write 180 °C or 350F.";
+  document.getElementById("f-setting-hint").textContent = say("form.setting.hint", { typical: temperature(t.typical), low: temperature(t.low), high: temperature(t.high) });
 }
 
 function cutChooser() {
   const id = idOf("cut");
-  const list = h("div", { class: "cuts", role: "radiogroup", "aria-label": "Cuts", tabindex: "-1" });
-  const find = h("input", { type: "search", id, autocomplete: "off", placeholder: "Type: ribeye, drumstick ...", "aria-describedby": id + "-error", oninput: () => show() });
-  const groups = h("div", { class: "pills", role: "group", "aria-label": "Kind of meat" });
-  const other = h("button", { type: "button", class: "say", onclick: () => pickOwn() }, "It is none of these");
-  const open = h("div", {}, h("label", { class: "label", for: id }, "Which cut?"), find, h("p", { class: "hint" }, "Or pick a kind:"), groups, list, other);
+  const list = h("div", { class: "cuts", role: "radiogroup", "aria-label": say("form.cut.list"), tabindex: "-1" });
+  const find = h("input", { type: "search", id, autocomplete: "off", placeholder: say("form.cut.type"), "aria-describedby": id + "-error", oninput: () => show() });
+  const groups = h("div", { class: "pills", role: "group", "aria-label": say("form.cut.kind") });
+  const other = h("button", { type: "button", class: "say", onclick: () => pickOwn() }, say("form.cut.other"));
+  const open = h("div", {}, h("label", { class: "label", for: id }, say("form.cut")), find, h("p", { class: "hint" }, say("form.cut.pick")), groups, list, other);
   const chosen = h("div", { class: "chosen", hidden: true });
   let group = "";
   for (const [name, species] of GROUPS) {
@@ -134,7 +134,7 @@ function cutChooser() {
       for (const b of groups.children) b.setAttribute("aria-pressed", String(group !== "" && b === event.currentTarget));
       find.value = "";
       show(species);
-    } }, name));
+    } }, say("form.group." + name)));
   }
   function show() {
     const word = find.value.trim().toLowerCase();
@@ -145,19 +145,19 @@ function cutChooser() {
       // arrow keys also click: they only move the choice, a pointer or the space bar also closes the list
       if (event.detail > 0) pick(c.id, true); else pick(c.id, false);
     }, onkeydown: event => { if (event.key === "Enter" || event.key === " ") { event.preventDefault(); pick(c.id, true); } } }), picture(c), h("span", {}, c.name))));
-    if (hits.length === 0 && !list.hidden) list.append(h("p", { class: "none" }, "No such cut here. Try another word, or the nearest cut of that animal."));
+    if (hits.length === 0 && !list.hidden) list.append(h("p", { class: "none" }, say("form.cut.none")));
   }
   function choose(...content) {
     chosen.replaceChildren(...content, h("button", { type: "button", class: "quiet-button", onclick: () => {
       chosen.hidden = true; open.hidden = false; if (cutId === OWN) { cutId = ""; showOwn(); } show(); find.focus();
-    } }, "Change", h("span", { class: "unseen" }, " the cut")));
+    } }, say("form.cut.change"), h("span", { class: "unseen" }, " " + say("form.cut.change-what"))));
     chosen.hidden = false;
     open.hidden = true;
   }
   function pickOwn() {
     cutId = OWN;
     showOwn();
-    choose(h("span", {}, "A meat of my own"));
+    choose(h("span", {}, say("form.cut.own")));
     document.getElementById("own-shape").open = true;
     if (!inputs.get("shape.kind").value) { inputs.get("shape.kind").value = "slab"; showShape(); }
     clearProblem("cut");
@@ -173,7 +173,7 @@ function cutChooser() {
       massInput.dataset.usual = massInput.value;
     }
     showMeasure();
-    document.getElementById("f-taste-core-hint").textContent = "Empty: usual for this cut, from " + temperature(cut.core_temperature_c.low) + " to " + temperature(cut.core_temperature_c.high) + ".";
+    document.getElementById("f-taste-core-hint").textContent = say("form.core.cut", { low: temperature(cut.core_temperature_c.low), high: temperature(cut.core_temperature_c.high) });
     clearProblem("cut");
     if (!close) return;
     choose(picture(cut), h("span", {}, cut.name));
@@ -194,8 +194,7 @@ function showMeasure() {
   const cut = catalog.cuts.find(c => c.id === cutId);
   if (!cut) return;
   document.getElementById("measure").replaceChildren(measurePicture(cut));
-  document.getElementById("f-thickness-hint").textContent = "Measure " + whereToMeasure(cut) + ". Usual is about " + length(cut.thickness_mm)
-    + ". Leave it empty if you cannot; a ruler does better, since time goes with its square.";
+  document.getElementById("f-thickness-hint").textContent = say("form.thickness.where", { where: whereToMeasure(cut), length: length(cut.thickness_mm) });
 }
 
 /** Returns the answers as a request. */
@@ -251,7 +250,7 @@ export function showProblems(problems) {
   box.hidden = problems.length === 0;
   box.replaceChildren();
   if (problems.length === 0) return;
-  box.append(h("h2", {}, problems.length === 1 ? "One answer needs a change" : problems.length + " answers need a change"),
+  box.append(h("h2", {}, sayCount("form.problems", problems.length)),
     h("ul", {}, problems.map(({ field: key, message }) => {
       const known = inputs.has(key) ? key : [...inputs.keys()].find(k => k.startsWith(key + ".") || key.startsWith(k + "."));
       if (!known) return h("li", {}, (key ? key + ": " : "") + message);

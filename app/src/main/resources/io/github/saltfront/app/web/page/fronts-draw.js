@@ -1,10 +1,11 @@
 // Draws the two fronts: time runs to the right, depth from the surface down to the middle; salt above, heat below, on one clock.
 import { s } from "./dom.js";
+import { figure, say } from "./say.js";
 import { clockTime, temperature } from "./words.js";
 
 export const SALT = { light: ["#f4f1e8", "#c3d4d3", "#7faab6", "#3f7895", "#1c4a70", "#0c2344"], dark: ["#142328", "#1c4352", "#2b7089", "#5aa5be", "#a5d8e6", "#eefaff"] };
 export const HEAT = { light: ["#f4f1e8", "#f1d9a6", "#e6ab5d", "#cb6a38", "#93312f", "#4a0f22"], dark: ["#1b1613", "#55231a", "#a0411f", "#db7c34", "#f6bd72", "#fff3d6"] };
-export const WORDS = { soak: "soak", "dry-salt": "salted, in the refrigerator", heat: "heat", "heat-before": "first heat", "heat-after": "last heat", rest: "rest" };
+export const WORDS = Object.fromEntries(["soak", "dry-salt", "heat", "heat-before", "heat-after", "rest"].map(kind => [kind, say("stage." + kind)]));
 export const LEFT = 58, RIGHT = 12, BAND = 30, FIELD = 130, LINE = 62;
 
 export const dark = () => matchMedia("(prefers-color-scheme: dark)").matches && !matchMedia("print").matches;
@@ -161,22 +162,22 @@ export function draw({ f, plan, width, even, ghost, day, quick }) {
   }
   const saltLines = [target, .5].filter((v, i, all) => v <= most && all.indexOf(v) === i), heatLines = [54, pull];
   const fields = [["salt_pct", topSalt, saltLines, v => v / most, SALT[tone]], ["temperature_c", topHeat, heatLines, v => v / 100, HEAT[tone]]];
-  out.push(s("text", { x: LEFT, y: topSalt - 8 }, "Salt in the meat"), ...legend("salt-key", SALT[tone], right, topSalt - 7, "0", most + " % and up"),
-    s("text", { x: LEFT, y: topHeat - 8 }, "Temperature"), ...legend("heat-key", HEAT[tone], right, topHeat - 7, temperature(0), temperature(100)));
+  out.push(s("text", { x: LEFT, y: topSalt - 8 }, say("draw.salt")), ...legend("salt-key", SALT[tone], right, topSalt - 7, "0", say("draw.and-up", { x: most })),
+    s("text", { x: LEFT, y: topHeat - 8 }, say("draw.temperature")), ...legend("heat-key", HEAT[tone], right, topHeat - 7, temperature(0), temperature(100)));
   for (const [field, top, lines, share, stops] of fields) {
     out.push(s("image", { href: image(f, field, scale, lines, share, stops, quick), x: LEFT, y: top, width: right - LEFT, height: FIELD, preserveAspectRatio: "none" }),
-      s("text", { x: LEFT - 5, y: top + 11, "text-anchor": "end", class: "soft" }, "surface"),
-      s("text", { x: LEFT - 5, y: top + FIELD, "text-anchor": "end", class: "soft" }, f.two_faced ? "other" : "middle"));
+      s("text", { x: LEFT - 5, y: top + 11, "text-anchor": "end", class: "soft" }, say("draw.surface")),
+      s("text", { x: LEFT - 5, y: top + FIELD, "text-anchor": "end", class: "soft" }, say(f.two_faced ? "draw.other" : "draw.middle")));
     if (ghost) for (const line of lines) out.push(s("path", { d: contour(ghost, field, line, scale.ghostX, d => top + d / ghost.depth_total_mm * FIELD), class: "ghost", stroke: "var(--ink)" }));
   }
   const bands = key => (day?.stages ?? []).map((stage, i) => [f.stages[i].end_s, stage[key]]);
-  linePlot(out, f, scale, topKill, (g, i) => g.kill_share_of_hold[i], v => Math.round(v * 100) + " %", 0, 1, width < 480 ? "Required hold reached" : "Required hold reached at the worst place", "var(--heat)", ghost, bands("kill_share_of_hold"));
+  linePlot(out, f, scale, topKill, (g, i) => g.kill_share_of_hold[i], v => Math.round(v * 100) + " %", 0, 1, say(width < 480 ? "draw.hold" : "draw.hold-worst"), "var(--heat)", ghost, bands("kill_share_of_hold"));
   const middle = (g, i) => atDepth(g.depth_mm, g.salt_pct[i], middleOf(g));
   const saltiest = Math.max(...bands("salt_core_pct").map(b => b[1].high), middle(f, f.time_s.length - 1), ghost ? middle(ghost, ghost.time_s.length - 1) : 0);
   const top = niceEnd(saltiest);
-  linePlot(out, f, scale, topMiddle, middle, v => v + " %", 0, top, "Salt in the middle", "var(--salt)", ghost, bands("salt_core_pct"), target < top ? target : undefined);
+  linePlot(out, f, scale, topMiddle, middle, v => figure(v) + " %", 0, top, say("draw.salt-middle"), "var(--salt)", ghost, bands("salt_core_pct"), target < top ? target : undefined);
   const weights = [...f.weight_pct, ...(ghost?.weight_pct ?? []), ...bands("weight_pct").flatMap(b => [b[1].low, b[1].high])];
-  linePlot(out, f, scale, topWeight, (g, i) => g.weight_pct[i], v => v + " %", Math.floor(Math.min(...weights) / 5) * 5, Math.ceil(Math.max(100, ...weights)), "Weight left, juice and all", "var(--salt)", ghost, bands("weight_pct"), 100);
+  linePlot(out, f, scale, topWeight, (g, i) => g.weight_pct[i], v => figure(v) + " %", Math.floor(Math.min(...weights) / 5) * 5, Math.ceil(Math.max(100, ...weights)), say("draw.weight"), "var(--salt)", ghost, bands("weight_pct"), 100);
   const whisker = day?.time_to_pull_min ?? plan?.cooking?.time_to_pull_min, heat = f.stages.find(x => x.kind === "heat");
   if (whisker) {
     const [a, b] = [whisker.low, whisker.high].map(m => Math.min(right, scale.x(heat.start_s + m * 60)));
@@ -186,7 +187,7 @@ export function draw({ f, plan, width, even, ghost, day, quick }) {
     const old = ghost?.stages[i];
     if (!old || old.kind !== stage.kind || Math.abs(old.end_s - old.start_s - stage.end_s + stage.start_s) < 1) continue;
     const x = Math.min(right, scale.x(stage.start_s + .001) + (old.end_s - old.start_s) * (scale.of(stage.end_s)[3] - scale.of(stage.end_s)[2]) / (scale.of(stage.end_s)[1] - scale.of(stage.end_s)[0]));
-    out.push(s("path", { d: `M${x} ${BAND}V${topHeat + FIELD}`, class: "ghost", stroke: "var(--ink)" }), s("text", { x: x - 4, y: topSalt + FIELD - 6, "text-anchor": "end", class: "on-line" }, "before"));
+    out.push(s("path", { d: `M${x} ${BAND}V${topHeat + FIELD}`, class: "ghost", stroke: "var(--ink)" }), s("text", { x: x - 4, y: topSalt + FIELD - 6, "text-anchor": "end", class: "on-line" }, say("draw.before")));
   }
   let last = -99;
   for (const stage of [...f.stages, { start_s: f.time_s.at(-1) }]) {

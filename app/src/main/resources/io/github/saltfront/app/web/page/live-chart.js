@@ -1,5 +1,6 @@
 // Readings so far, and the fan of what is expected: dark half of the cooks, light nine of ten.
 import { h, s } from "./dom.js";
+import { figure, say } from "./say.js";
 import { duration, isMetric, temperature } from "./words.js";
 
 const LEFT = 46, RIGHT = 14, TOP = 22, BOTTOM = 46;
@@ -39,16 +40,16 @@ export function chart(cook, width) {
   const low = Math.floor(Math.max(-30, Math.min(...values)) / 10) * 10, high = Math.ceil((Math.min(120, Math.max(...values)) + 2) / 10) * 10;
   const x = t => LEFT + (t - start) / (end - start) * (width - LEFT - RIGHT);
   const y = c => TOP + (high - Math.min(high, Math.max(low, c))) / (high - low) * (height - TOP - BOTTOM);
-  const picture = s("svg", { viewBox: `0 0 ${width} ${height}`, role: "img", "aria-label": "Readings and what is expected" });
+  const picture = s("svg", { viewBox: `0 0 ${width} ${height}`, role: "img", "aria-label": say("chart.label") });
   for (const v of steps(shown(low), shown(high), 6)) {
     const at = y(isMetric() ? v : (v - 32) / 1.8);
-    picture.append(s("path", { class: "grid", d: `M${LEFT} ${at}H${width - RIGHT}` }), s("text", { class: "soft", x: LEFT - 6, y: at + 4, "text-anchor": "end" }, v + "°"));
+    picture.append(s("path", { class: "grid", d: `M${LEFT} ${at}H${width - RIGHT}` }), s("text", { class: "soft", x: LEFT - 6, y: at + 4, "text-anchor": "end" }, figure(v) + "°"));
   }
-  for (const t of timeSteps(end)) picture.append(s("text", { class: "soft", x: x(t), y: height - 8, "text-anchor": t === 0 ? "start" : "middle" }, t === 0 ? "in" : clock(t)));
+  for (const t of timeSteps(end)) picture.append(s("text", { class: "soft", x: x(t), y: height - 8, "text-anchor": t === 0 ? "start" : "middle" }, t === 0 ? say("chart.in") : clock(t)));
   if (left && !resting && left.p05 !== null) {
     const from = x(Math.min(end, now + left.p05)), to = x(Math.min(end, now + (left.p95 ?? end)));
     picture.append(s("rect", { class: "window", x: from, y: TOP, width: Math.max(2, to - from), height: height - TOP - BOTTOM }),
-      s("text", { x: Math.min(width - RIGHT - 30, (from + to) / 2), y: TOP - 7, "text-anchor": "middle" }, "take out"));
+      s("text", { x: Math.min(width - RIGHT - 30, (from + to) / 2), y: TOP - 7, "text-anchor": "middle" }, say("chart.take-out")));
   }
   if (fan.length) {
     const at = k => fan.map(f => [x(f.time_min), y(f[key][k])]);
@@ -58,9 +59,9 @@ export function chart(cook, width) {
   if (goal && !resting) picture.append(s("path", { class: "goal", d: `M${LEFT} ${y(goal)}H${width - RIGHT}` }));
   probes.forEach((probe, i) => picture.append(...line(probe, i, x, y, start)));
   for (const r of cook.left_out ?? []) {
-    if (r.time_min >= start) picture.append(s("circle", { class: "out", cx: x(r.time_min), cy: y(r.temperature_c), r: 4 }, s("title", {}, "left out: it " + r.why)));
+    if (r.time_min >= start) picture.append(s("circle", { class: "out", cx: x(r.time_min), cy: y(r.temperature_c), r: 4 }, s("title", {}, say("chart.left-out", { why: r.why }))));
   }
-  picture.append(s("path", { class: "today", d: `M${x(now)} ${TOP}V${height - BOTTOM}` }), s("text", { class: "soft", x: Math.min(width - RIGHT - 14, x(now)), y: height - BOTTOM + 16, "text-anchor": "middle" }, "now"));
+  picture.append(s("path", { class: "today", d: `M${x(now)} ${TOP}V${height - BOTTOM}` }), s("text", { class: "soft", x: Math.min(width - RIGHT - 14, x(now)), y: height - BOTTOM + 16, "text-anchor": "middle" }, say("chart.now")));
   return h("figure", { class: "chart" }, picture, h("figcaption", {}, caption(cook, probes, key, goal)));
 }
 
@@ -80,15 +81,15 @@ function line(probe, number, x, y, start) {
     before = t;
   }
   parts.push(run);
-  return [...gaps.map(([a, b]) => s("rect", { class: "gap", x: x(a), y: TOP, width: x(b) - x(a), height: y(-1e9) - TOP }, s("title", {}, "no reading for " + duration(b - a)))),
+  return [...gaps.map(([a, b]) => s("rect", { class: "gap", x: x(a), y: TOP, width: x(b) - x(a), height: y(-1e9) - TOP }, s("title", {}, say("chart.gap", { time: duration(b - a) })))),
     ...parts.map(p => p.length === 1 ? s("circle", { cx: p[0][0], cy: p[0][1], r: 3.5, fill: "var(--ink)" }) : s("path", { class: "read" + (number ? " second" : ""), d: pathOf(p) }))];
 }
 
 const clock = minutes => minutes < 60 ? minutes + " min" : Math.floor(minutes / 60) + ":" + String(minutes % 60).padStart(2, "0") + " h";
 
 function caption(cook, probes, key, goal) {
-  const names = probes.map((p, i) => (i ? "blue line: " : "Solid line: ") + p.probe).join(", ");
-  return (names || "No reading yet") + ". The fan is what " + (key === "probe_c" ? "the thermometer" : "the coldest spot") + " should show: dark for half of such cooks, light for nine of ten."
-    + (goal && cook.outlook?.phase !== "rest" ? " Dotted: " + temperature(goal, 0) + ", about what it shows when it comes out." : "")
-    + ((cook.left_out ?? []).length ? " Circles are readings that do not count." : "");
+  const names = probes.map((p, i) => say(i ? "chart.line.blue" : "chart.line.solid", { probe: p.probe })).join(", ");
+  return [(names || say("chart.none")) + ".", say(key === "probe_c" ? "chart.fan.probe" : "chart.fan.core"),
+    goal && cook.outlook?.phase !== "rest" ? say("chart.goal", { temperature: temperature(goal, 0) }) : "",
+    (cook.left_out ?? []).length ? say("chart.circles") : ""].filter(Boolean).join(" ");
 }

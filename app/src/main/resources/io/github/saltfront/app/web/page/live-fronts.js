@@ -1,5 +1,6 @@
 // The two fronts of a cook that goes on: heat as the readings make it likely, salt as it was planned, on the clock of the cook.
 import { ask, h } from "./dom.js";
+import { say } from "./say.js";
 import { duration, temperature } from "./words.js";
 import { draw, valueAt } from "./fronts-draw.js";
 
@@ -52,8 +53,8 @@ export function frontsPanel(cook, width) {
   const window = resting || left.p05 === null || left.p95 === null ? null : { cooking: { time_to_pull_min: { low: at + left.p05 - mainFrom, high: at + left.p95 - mainFrom } } };
   const picture = draw({ f, plan: window, width, even: true });
   picture.move(Math.min(end, at * 60), live.depth_total_mm);
-  return h("section", { class: "block", "aria-labelledby": "fronts-title" }, h("h2", { id: "fronts-title" }, "The two fronts, by the readings"),
+  return h("section", { class: "block", "aria-labelledby": "fronts-title" }, h("h2", { id: "fronts-title" }, say("live-fronts.title")),
     h("figure", { class: "fronts" }, h("div", { class: "canvas" }, picture.node),
-      h("figcaption", { id: "fronts-words" }, "Drawn after " + duration(live.as_of_min) + " from the cooks that fit the readings, their mean" + (resting ? ", to the time to serve" : ", to the time to take it out") + ". Depth runs from the surface to the middle, which is now at about "
-        + temperature(cook.outlook.inferred.coldest_spot_c.p50, 0) + ". " + (plan ? "Salt is the plan's." : "The plan's salt cannot be drawn here.") + " A prediction, no proof.")));
+      h("figcaption", { id: "fronts-words" }, [say(resting ? "live-fronts.drawn.rest" : "live-fronts.drawn", { time: duration(live.as_of_min) }),
+        say("live-fronts.depth", { temperature: temperature(cook.outlook.inferred.coldest_spot_c.p50, 0) }), say(plan ? "live-fronts.salt" : "live-fronts.no-salt"), say("live-fronts.no-proof")].join(" "))));
 }

@@ -1,9 +1,11 @@
 // What the cook tells: a reading by hand, what was done, how it ended. Made once for a cook, so that typing is never disturbed.
 import { h } from "./dom.js";
+import { recordLinks, recordPage, TASTES } from "./live-start.js";
 import { nextHeat } from "./live-view.js";
+import { say } from "./say.js";
 import { isMetric } from "./words.js";
 
-const PLACES = [["core", "in the thickest part"], ["second-core", "in a second spot of it"], ["oven-air", "in the air of the oven"]];
+const PLACES = ["core", "second-core", "oven-air"].map(place => [place, say("tell.place." + place)]);
 
 export function tellPanel(cook, acts) {
   const place = h("select", { id: "reading-place" }, PLACES.map(([value, words]) => h("option", { value }, words)));
@@ -13,26 +15,26 @@ export function tellPanel(cook, acts) {
     event.preventDefault();
     const number = Number(value.value.trim().replace(",", "."));
     if (!value.value.trim() || !Number.isFinite(number)) {
-      note.textContent = "Type what the thermometer shows, such as 54.2.";
+      note.textContent = say("tell.what");
       value.focus();
       return;
     }
     value.value = "";
     note.textContent = await acts.read({ probe: place.value, value: number, unit: isMetric() ? "C" : "F" });
   } },
-  h("div", {}, h("label", { for: "reading-value" }, "It shows, in " + (isMetric() ? "°C" : "°F")), value),
-  h("div", {}, h("label", { for: "reading-place" }, "Where"), place),
-  h("button", { class: "quiet-button" }, "Add"));
-  const setting = h("input", { id: "new-setting", type: "text", inputmode: "decimal", autocomplete: "off", "aria-label": "New setting, in " + (isMetric() ? "°C" : "°F"), placeholder: isMetric() ? "150 °C" : "300 °F" });
+  h("div", {}, h("label", { for: "reading-value" }, say("tell.shows", { unit: isMetric() ? "°C" : "°F" })), value),
+  h("div", {}, h("label", { for: "reading-place" }, say("tell.where")), place),
+  h("button", { class: "quiet-button" }, say("tell.add")));
+  const setting = h("input", { id: "new-setting", type: "text", inputmode: "decimal", autocomplete: "off", "aria-label": say("tell.new-setting", { unit: isMetric() ? "°C" : "°F" }), placeholder: isMetric() ? "150 °C" : "300 °F" });
   const tell = (words, event, extra = "") => h("button", { type: "button", class: "quiet-button " + extra, onclick: () => acts.tell(cook.id, event) }, words);
-  return h("section", { class: "block no-print", "aria-labelledby": "tell-title" }, h("h2", { id: "tell-title" }, "Tell what you see and do"), form, note,
-    h("div", { class: "tell" }, tell("It is out of the heat", { kind: "taken-out" }, "out-now"), tell("Turned over", { kind: "turned" }), tell("Door open for a minute", { kind: "door", duration: "1 min" }),
-      tell("Probe moved", { kind: "probe-moved", probe: "core" })),
-    h("details", {}, h("summary", {}, "Set to another temperature"), h("form", { class: "row", novalidate: true, onsubmit: event => {
+  return h("section", { class: "block no-print", "aria-labelledby": "tell-title" }, h("h2", { id: "tell-title" }, say("tell.title")), form, note,
+    h("div", { class: "tell" }, tell(say("tell.is-out"), { kind: "taken-out" }, "out-now"), tell(say("tell.turned"), { kind: "turned" }), tell(say("tell.door"), { kind: "door", duration: "1 min" }),
+      tell(say("tell.moved"), { kind: "probe-moved", probe: "core" })),
+    h("details", {}, h("summary", {}, say("tell.set-other")), h("form", { class: "row", novalidate: true, onsubmit: event => {
       event.preventDefault();
       const text = setting.value.trim();
       if (text) acts.tell(cook.id, { kind: "setting", setting: /[a-z°]/i.test(text) ? text : text + (isMetric() ? " °C" : " °F") }).then(() => { setting.value = ""; });
-    } }, setting, h("button", { class: "quiet-button" }, "Set"))),
+    } }, setting, h("button", { class: "quiet-button" }, say("tell.set")))),
     h("ul", { class: "happened", id: "happened" }));
 }
 
@@ -40,20 +42,18 @@ export function tellPanel(cook, acts) {
 export function heatsPanel(cook, acts) {
   if (!cook.heats || cook.outlook?.phase === "rest") return null;
   const next = nextHeat(cook);
-  return h("section", { class: "block", "aria-labelledby": "heats-title" }, h("h2", { id: "heats-title" }, "Heats"),
-    h("ol", { class: "heats" }, cook.heats.map(heat => h("li", { "aria-current": heat.on ? "step" : null }, heat.on ? h("strong", {}, heat.words + ", now") : heat.words,
-      heat.main ? ", till the thermometer says so" : "", heat.begin_min > 0 ? ", from " + Math.round(heat.begin_min) + " min" + (heat.told ? "" : " by the plan's clock") : ""))),
-    next ? h("button", { type: "button", class: "quiet-button", onclick: () => acts.tell(cook.id, { kind: "heat-begun", number: next.number }) }, "It goes on now: " + next.words) : null);
+  return h("section", { class: "block", "aria-labelledby": "heats-title" }, h("h2", { id: "heats-title" }, say("tell.heats")),
+    h("ol", { class: "heats" }, cook.heats.map(heat => h("li", { "aria-current": heat.on ? "step" : null }, heat.on ? h("strong", {}, say("tell.heat-now", { heat: heat.words })) : heat.words,
+      heat.main ? ", " + say("tell.heat-till") : "", heat.begin_min > 0 ? ", " + say(heat.told ? "tell.heat-from" : "tell.heat-planned", { minutes: Math.round(heat.begin_min) }) : ""))),
+    next ? h("button", { type: "button", class: "quiet-button", onclick: () => acts.tell(cook.id, { kind: "heat-begun", number: next.number }) }, say("tell.goes-on", { heat: next.words })) : null);
 }
-
-const at = minutes => minutes < 1 ? "at the start" : "after " + Math.round(minutes) + " min";
 
 export function happened(cook, acts) {
-  return cook.events.filter(e => !(e.kind === "ending")).map(e => h("li", {}, h("span", {}, e.words + ", " + at(e.time_min)),
-    h("button", { type: "button", class: "say", "aria-label": "Undo: " + e.words, onclick: () => acts.tell(cook.id, { kind: "undo", undone: e.number }) }, "Undo")));
+  return cook.events.filter(e => !(e.kind === "ending")).map(e => h("li", {}, h("span", {}, say(e.time_min < 1 ? "tell.at-start" : "tell.after", e.time_min < 1 ? { what: e.words } : { what: e.words, minutes: Math.round(e.time_min) })),
+    h("button", { type: "button", class: "say", "aria-label": say("common.undo-what", { what: e.words }), onclick: () => acts.tell(cook.id, { kind: "undo", undone: e.number }) }, say("common.undo"))));
 }
 
-const choice = (id, label, options) => h("div", {}, h("label", { for: id }, label), h("select", { id }, h("option", { value: "" }, "not said"), options.map(o => h("option", { value: o }, o.replaceAll("-", " ")))));
+const choice = (id, label, options) => h("div", {}, h("label", { for: id }, label), h("select", { id }, h("option", { value: "" }, say("common.not-said")), options.map(o => h("option", { value: o }, say("taste." + o)))));
 const field = (id, label, example) => h("div", {}, h("label", { for: id }, label), h("input", { id, type: "text", autocomplete: "off", placeholder: example }));
 
 export function endPanel(cook, acts) {
@@ -68,12 +68,12 @@ export function endPanel(cook, acts) {
     if (document.getElementById("end-notebook").checked) body.notebook = true;
     note.textContent = await acts.end(cook.id, body);
   } },
-  field("end-before", "Weight before", isMetric() ? "1200 g" : "2 1/2 lb"), field("end-after", "Weight after", isMetric() ? "980 g" : "2 lb"),
-  choice("end-salt", "Salt", ["too-mild", "just-right", "too-salty"]), choice("end-juice", "Juice", ["dry", "juicy", "very-juicy"]), choice("end-doneness", "Middle", ["underdone", "just-right", "overdone"]),
-  h("div", { class: "all" }, h("label", { for: "end-note" }, "Notes"), h("textarea", { id: "end-note" })),
-  h("label", { class: "check all", for: "end-notebook" }, h("input", { id: "end-notebook", type: "checkbox" }), "Into the notebook as well"),
-  h("button", { class: "quiet-button all" }, "This cook is over"));
-  return h("section", { class: "block no-print", "aria-labelledby": "end-title" }, h("details", {}, h("summary", { id: "end-title" }, "It is on the table: weights and taste"), form, note));
+  field("end-before", say("tell.before"), isMetric() ? "1200 g" : "2 1/2 lb"), field("end-after", say("tell.weight-after"), isMetric() ? "980 g" : "2 lb"),
+  choice("end-salt", say("tell.salt"), TASTES.salt), choice("end-juice", say("tell.juice"), TASTES.juice), choice("end-doneness", say("tell.middle"), TASTES.doneness),
+  h("div", { class: "all" }, h("label", { for: "end-note" }, say("tell.notes")), h("textarea", { id: "end-note" })),
+  h("label", { class: "check all", for: "end-notebook" }, h("input", { id: "end-notebook", type: "checkbox" }), say("tell.into-notebook")),
+  h("button", { class: "quiet-button all" }, say("tell.over")));
+  return h("section", { class: "block no-print", "aria-labelledby": "end-title" }, h("details", {}, h("summary", { id: "end-title" }, say("tell.on-table")), form, note));
 }
 
 export function sourcePanel(cook, acts) {
@@ -83,22 +83,22 @@ export function sourcePanel(cook, acts) {
     event.preventDefault();
     note.textContent = await acts.connect(cook.id, { broker: get("mqtt-broker"), version: get("mqtt-version"), topic: get("mqtt-topic"), value_path: get("mqtt-path"), probe: get("mqtt-probe"), unit: get("mqtt-unit") });
   } },
-  field("mqtt-broker", "Broker", "mqtt://192.168.1.10:1883"), field("mqtt-topic", "Topic", "kitchen/oven/probe1"), field("mqtt-path", "Where the value is", "empty, or probe.temperature"),
-  h("div", {}, h("label", { for: "mqtt-probe" }, "The probe is"), h("select", { id: "mqtt-probe" }, PLACES.map(([value, words]) => h("option", { value }, words)))),
-  h("div", {}, h("label", { for: "mqtt-unit" }, "Unit"), h("select", { id: "mqtt-unit" }, h("option", { value: "C" }, "°C"), h("option", { value: "F" }, "°F"))),
+  field("mqtt-broker", say("tell.broker"), "mqtt://192.168.1.10:1883"), field("mqtt-topic", say("tell.topic"), say("tell.topic.example")), field("mqtt-path", say("tell.path"), say("tell.path.example")),
+  h("div", {}, h("label", { for: "mqtt-probe" }, say("tell.probe-is")), h("select", { id: "mqtt-probe" }, PLACES.map(([value, words]) => h("option", { value }, words)))),
+  h("div", {}, h("label", { for: "mqtt-unit" }, say("tell.unit")), h("select", { id: "mqtt-unit" }, h("option", { value: "C" }, "°C"), h("option", { value: "F" }, "°F"))),
   h("div", {}, h("label", { for: "mqtt-version" }, "MQTT"), h("select", { id: "mqtt-version" }, h("option", { value: "3.1.1" }, "3.1.1"), h("option", { value: "5" }, "5"))),
-  h("button", { class: "quiet-button all" }, "Connect"));
+  h("button", { class: "quiet-button all" }, say("tell.connect")));
   const file = h("input", { id: "log-file", type: "file", accept: ".csv,text/csv,text/plain", onchange: async () => {
     if (file.files[0]) note.textContent = await acts.upload(cook.id, file.files[0]);
     file.value = "";
   } });
-  return h("section", { class: "block no-print", "aria-labelledby": "source-title" }, h("details", {}, h("summary", { id: "source-title" }, "Other thermometers (MQTT, log file), and the record"),
+  return h("section", { class: "block no-print", "aria-labelledby": "source-title" }, h("details", {}, h("summary", { id: "source-title" }, say("tell.sources")),
     h("ul", { class: "happened", id: "sources" }), form, note,
-    h("div", { class: "field" }, h("label", { for: "log-file" }, "Log of a thermometer (CSV), from when the meat went in"), file),
-    h("p", { class: "row" }, h("a", { href: "/api/cooks/" + cook.id + "/record.html", target: "_blank" }, "Record for the file"), h("a", { href: "/api/cooks/" + cook.id + "/log.csv", download: "cook.csv" }, "Record as a table (CSV)"), h("a", { href: "/api/cooks/" + cook.id + "/log.json", download: "cook.json" }, "Whole record (JSON)"))));
+    h("div", { class: "field" }, h("label", { for: "log-file" }, say("tell.log")), file),
+    h("p", { class: "row" }, recordPage(cook), recordLinks(cook))));
 }
 
 export function sources(cook, acts) {
   return (cook.sources ?? []).map(source => h("li", {}, h("span", {}, source.words),
-    h("button", { type: "button", class: "say", "aria-label": "Remove: " + source.words, onclick: () => acts.disconnect(cook.id, source.number) }, "Remove")));
+    h("button", { type: "button", class: "say", "aria-label": say("tell.remove-what", { what: source.words }), onclick: () => acts.disconnect(cook.id, source.number) }, say("tell.remove"))));
 }

@@ -1,5 +1,7 @@
 // Ties the live page together: one stream, one cook in large, the others in a row above it.
-import { ask, h, Trouble } from "./dom.js";
+import { ask, h, send as request, Trouble } from "./dom.js";
+import { ready } from "./entries.js";
+import { dress, say, sayCount, withLanguage } from "./say.js";
 import { currentUnits, duration, setUnits } from "./words.js";
 import { alarmPanels, figures, picture, plate, safety, warnings } from "./live-view.js";
 import { endPanel, happened, heatsPanel, sources, sourcePanel, tellPanel } from "./live-tell.js";
@@ -15,20 +17,20 @@ let cook = null, others = [], stream = null, heard = 0, parts = null, notice = "
 const acts = {
   tell: (id, event) => change("/api/cooks/" + id + "/events", event),
   acknowledge: (id, number) => change("/api/cooks/" + id + "/alarms/" + number, {}),
-  connect: async (id, source) => (await change("/api/cooks/" + id + "/sources", source)) || "Connecting ...",
+  connect: async (id, source) => (await change("/api/cooks/" + id + "/sources", source)) || say("live.connecting"),
   upload: async (id, file) => {
     try {
-      const answer = await fetch("/api/cooks/" + id + "/readings", { method: "POST", headers: { "Content-Type": "text/csv" }, body: file });
+      const answer = await request("/api/cooks/" + id + "/readings", { method: "POST", headers: { "Content-Type": "text/csv" }, body: file });
       const content = await answer.json();
       const told = (content.problems ?? []).map(p => p.message).join(" ");
-      return (content.accepted === undefined ? "" : content.accepted + " new readings, " + content.known + " known. ") + told;
-    } catch { return "The program does not answer; try again."; }
+      return (content.accepted === undefined ? "" : say("live.readings", { accepted: content.accepted, known: content.known }) + " ") + told;
+    } catch { return say("live.no-answer"); }
   },
   disconnect: (id, number) => change("/api/cooks/" + id + "/events", { kind: "undo", undone: number }),
   end: async (id, body) => (await change("/api/cooks/" + id + "/end", body)) || (await open(id), ""),
   read: async reading => {
     const words = await enqueue(cook.id, { ...reading, time_min: Math.round(nowMinutes() * 6000) / 6000 });
-    return words || (waiting(cook.id).length ? "Kept on this device; it is sent as soon as the program answers." : "Kept.");
+    return words || (say(waiting(cook.id).length ? "live.kept-here" : "live.kept"));
   },
 };
 
@@ -59,7 +61,7 @@ function hear(event, take) {
 
 function listen(id) {
   stream?.close();
-  stream = new EventSource("/api/cooks/" + id + "/stream");
+  stream = new EventSource(withLanguage("/api/cooks/" + id + "/stream"));
   hear("cook", data => { notice = ""; cook = { ...data, heard: Date.now() }; keep(); send(); });
   hear("look", data => { Object.assign(cook, data, { heard: Date.now() }); keep(); });
   hear("told", data => {
@@ -112,7 +114,7 @@ async function open(id) {
       stream.close();
       localStorage.removeItem("live-cook");
       cook = null;
-      place.replaceChildren(h("p", { class: "error" }, trouble.message), h("a", { href: "/live.html" }, "To the list"));
+      place.replaceChildren(h("p", { class: "error" }, trouble.message), h("a", { href: "/live.html" }, say("live.to-list")));
       return;
     }
     notice = trouble.message;
@@ -126,8 +128,8 @@ function contact() {
   const lost = silent || stream?.readyState === EventSource.CONNECTING && heard > 0 && Date.now() - heard > 8000 || cook && heard === 0;
   const queue = waiting().length;
   const words = [];
-  if (lost) words.push(heard ? "No contact for " + duration((Date.now() - heard) / 60_000) + ". The numbers go on from what was known last." : "No contact yet. Shown is what was known last.");
-  if (queue) words.push(queue === 1 ? "One reading waits to be sent." : queue + " readings wait to be sent.");
+  if (lost) words.push(heard ? say("live.silent", { time: duration((Date.now() - heard) / 60_000) }) : say("live.no-contact"));
+  if (queue) words.push(sayCount("live.waiting", queue));
   if (notice) words.push(notice);
   box.hidden = words.length === 0;
   box.textContent = words.join(" ");
@@ -139,7 +141,7 @@ function ownAlarm(lost) {
   const left = cook?.outlook?.pull.time_left_min.p50;
   if (!lost || cook.status === "ended" || left === undefined || left === null || cook.outlook.phase === "rest") return [];
   if (nowMinutes() < cook.outlook.time_min + left) return [];
-  away ??= { number: -1, kind: "pull-now", urgent: true, seen: false, text: "The program is out of reach. By the last forecast it should come out now: look at your thermometer." };
+  away ??= { number: -1, kind: "pull-now", urgent: true, seen: false, text: say("live.own-alarm") };
   return away.seen ? [] : [{ cook, alarm: away }];
 }
 
@@ -158,17 +160,26 @@ function swap(parent, key, make) {
   parent.replaceChildren(...[make()].flat().filter(Boolean));
 }
 
+const STATUS = ["starting", "following", "ended", "failed"];
+
+function tabWords(o) {
+  if (o.advice === "out") return say("live.tab.resting");
+  if (o.advice === "now") return say("live.tab.take-out");
+  if (o.time_left_min !== undefined) return say("live.tab.in", { time: duration(Math.max(0, o.time_left_min)) });
+  return STATUS.includes(o.status) ? say("live.status." + o.status) : o.status;
+}
+
 function tabs() {
   const nav = document.getElementById("cooks");
   nav.hidden = others.length < (cook ? 2 : 1);
   swap(nav, [cook?.id, others], () => [...others.map(o => h("a", { href: "#cook=" + o.id, "aria-current": o.id === cook?.id ? "page" : null, class: o.open_alarms.some(a => a.urgent) ? "rings" : "" },
-    h("b", {}, o.title), h("small", {}, o.advice === "out" ? "resting" : o.advice === "now" ? "take it out" : o.time_left_min === undefined ? o.status : "in about " + duration(Math.max(0, o.time_left_min)))))]);
+    h("b", {}, o.title), h("small", {}, tabWords(o))))]);
 }
 
 function keepers() {
-  if (canRing() && (staysOn() || !canStayOn())) return h("p", { class: "keep" }, "This page can ring" + (mayNotify() ? " and send messages." : ".") + (staysOn() ? " The screen stays on." : " Set the screen of this device to stay on: the browser does not let this page do it here."));
-  return h("p", { class: "keep" }, h("button", { type: "button", class: "quiet-button", id: "allow", onclick: async () => { await allow(); show(); } }, canRing() ? "Keep the screen on" : "Let this page ring"),
-    "Browsers ask for a tap before a page may ring" + (canNotify() ? ", send messages" : "") + (canStayOn() ? " or keep the screen on." : "."));
+  if (canRing() && (staysOn() || !canStayOn())) return h("p", { class: "keep" }, say(mayNotify() ? "live.rings-sends" : "live.rings") + " " + say(staysOn() ? "live.stays-on" : "live.set-screen"));
+  return h("p", { class: "keep" }, h("button", { type: "button", class: "quiet-button", id: "allow", onclick: async () => { await allow(); show(); } }, say(canRing() ? "live.keep-screen" : "live.let-ring")),
+    say(canNotify() ? canStayOn() ? "live.tap.both" : "live.tap.notify" : canStayOn() ? "live.tap.screen" : "live.tap"));
 }
 
 function show() {
@@ -184,7 +195,7 @@ function show() {
     stream?.close();
     parts = null;
     place.replaceChildren(endedPanel(cook), picture(cook, Math.min(1100, place.clientWidth || 800)));
-    document.documentElement.dataset.ready = "yes";
+    ready();
     return;
   }
   if (!parts || parts.id !== cook.id || parts.units !== currentUnits()) layOut();
@@ -200,7 +211,7 @@ function show() {
   swap(parts.facts, [cook.outlook?.time_min], () => [safety(cook), plate(cook)]);
   swap(document.getElementById("happened"), cook.events, () => happened(cook, acts));
   swap(document.getElementById("sources"), cook.sources ?? [], () => sources(cook, acts));
-  document.documentElement.dataset.ready = "yes";
+  ready();
 }
 
 function layOut() {
@@ -231,7 +242,7 @@ async function route() {
   }
   place.replaceChildren(await startPanel(plan, begin, list.ended));
   show();
-  document.documentElement.dataset.ready = "yes";
+  ready();
 }
 
 const units = document.getElementById("units");
@@ -246,4 +257,5 @@ setInterval(() => {
   if (cook) show();
 }, 5000);
 if ("serviceWorker" in navigator) navigator.serviceWorker.register("/worker.js").catch(() => {});
+dress(document);
 route();

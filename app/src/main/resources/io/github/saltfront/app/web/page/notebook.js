@@ -1,23 +1,26 @@
 // The notebook: cooks, comparisons, what was learned, thermometers, and all of it as one file.
-import { ask, h, s, Trouble } from "./dom.js";
+import { ask, h, s, send, Trouble } from "./dom.js";
+import { ready } from "./entries.js";
+import { dress, parts, say } from "./say.js";
+import { round, TREATMENTS } from "./words.js";
 
 const at = id => document.getElementById(id);
 const day = () => new Date().toISOString().slice(0, 10);
-const scale = ["much too weak", "slightly too weak", "just about right", "slightly too strong", "much too strong"];
+const scale = ["much too weak", "slightly too weak", "just about right", "slightly too strong", "much too strong"].map((value, i) => [value, say("notebook.scale." + (i + 1))]);
 let saved = [];
 
-function say(words, ...more) {
+function note(words, ...more) {
   at("note").replaceChildren(words, ...more);
 }
 
 async function attempt(what, words) {
   try {
     const answer = await what();
-    if (words) say(typeof words === "function" ? words(answer) : words);
+    if (words) note(typeof words === "function" ? words(answer) : words);
     return answer;
   } catch (trouble) {
     if (!(trouble instanceof Trouble)) throw trouble;
-    say(trouble.problems.map(p => (p.field ? p.field + ": " : "") + p.message).join(" "));
+    note(trouble.problems.map(p => (p.field ? p.field + ": " : "") + p.message).join(" "));
     at("note").scrollIntoView({ block: "center" });
     return null;
   }
@@ -31,68 +34,66 @@ async function list() {
     h("div", { class: "row" },
       h("label", { class: "check" }, h("input", { type: "checkbox", name: "cook", value: cook.id }), h("span", { class: "title" }, cook.title)),
       h("span", { class: "when" }, cook.cooked + (cook.tags ? ", " + cook.tags : "")),
-      h("button", { type: "button", class: "quiet-button", "aria-label": "Open: " + cook.title, onclick: () => show(cook.id) }, "Open"),
-      h("button", { type: "button", class: "quiet-button", "aria-label": "Delete: " + cook.title, onclick: () => remove(cook) }, "Delete")))));
-  if (answer.cooks.length === 0) at("cooks").append(h("li", {}, word ? "No cook holds that word." : "Nothing is noted yet. Save a plan, cook it, then note it below."));
+      h("button", { type: "button", class: "quiet-button", "aria-label": say("common.open-what", { title: cook.title }), onclick: () => show(cook.id) }, say("common.open")),
+      h("button", { type: "button", class: "quiet-button", "aria-label": say("common.delete-what", { title: cook.title }), onclick: () => remove(cook) }, say("common.delete"))))));
+  if (answer.cooks.length === 0) at("cooks").append(h("li", {}, say(word ? "notebook.none-such" : "notebook.none")));
 }
 
 async function remove(cook) {
   await attempt(() => ask("DELETE", "/api/notebook/" + cook.id));
   await list();
-  const undo = h("button", { type: "button", class: "say", onclick: async () => { await attempt(() => ask("POST", "/api/notebook/" + cook.id + "/restore"), "It is back."); list(); } }, "Undo");
-  say("Deleted \"" + cook.title + "\". ", undo);
+  const undo = h("button", { type: "button", class: "say", onclick: async () => { await attempt(() => ask("POST", "/api/notebook/" + cook.id + "/restore"), say("common.back")); list(); } }, say("common.undo"));
+  note(say("common.deleted-what", { title: cook.title }) + " ", undo);
   undo.focus();
 }
 
-const words = {
-  cooked: "day", profile: "kitchen", butcher: "butcher", tags: "tags", meat: "meat", treatment: "salting", salting_h: "time of salting, h", appliance: "cooked in", setting_c: "dial, °C",
-  oven_c: "measured in the oven, °C", refrigerator_c: "measured in the refrigerator, °C", half_thickness_mm: "half thickness as planned, mm", thickness_mm: "thickness, mm", planned_pull_c: "take out, planned, °C", pull_c: "taken out, °C",
-  planned_time_low_min: "time, planned, fast, min", planned_time_min: "time, planned, min", planned_time_high_min: "time, planned, slow, min", time_min: "time, min", planned_peak_c: "peak, planned, °C", peak_c: "peak, °C",
-  raw_g: "raw, g", salted_g: "salted, g", cooked_g: "cooked, g", planned_gain_low_pct: "gain by salting, planned, low, %", planned_gain_pct: "gain by salting, planned, %", planned_gain_high_pct: "gain by salting, planned, high, %", gain_pct: "gain by salting, %",
-  planned_loss_low_pct: "loss, planned, low, %", planned_loss_pct: "loss, planned, %", planned_loss_high_pct: "loss, planned, high, %", loss_pct: "loss, %", planned_salt_pct: "salt when served, planned, %", tasters: "tasters",
-  salt_just_right_pct: "salt just about right, % of tasters", salt_too_weak_pct: "salt too weak, % of tasters", salt_too_strong_pct: "salt too strong, % of tasters", juice_mean: "juice, 1 to 9", tenderness_mean: "tenderness, 1 to 9", crispness_mean: "crispness, 1 to 9", notes: "notes", title: "title",
-};
-const number = value => typeof value === "number" ? (Math.abs(value) >= 100 ? value.toFixed(0) : value.toFixed(1)) : String(value);
+const FIGURES = [
+  "cooked", "profile", "butcher", "tags", "meat", "treatment", "salting_h", "appliance", "setting_c", "oven_c", "refrigerator_c", "half_thickness_mm", "thickness_mm",
+  "planned_pull_c", "pull_c", "planned_time_low_min", "planned_time_min", "planned_time_high_min", "time_min", "planned_peak_c", "peak_c", "raw_g", "salted_g", "cooked_g",
+  "planned_gain_low_pct", "planned_gain_pct", "planned_gain_high_pct", "gain_pct", "planned_loss_low_pct", "planned_loss_pct", "planned_loss_high_pct", "loss_pct",
+  "planned_salt_pct", "tasters", "salt_just_right_pct", "salt_too_weak_pct", "salt_too_strong_pct", "juice_mean", "tenderness_mean", "crispness_mean", "notes"];
+const figureName = name => say("notebook.figure." + name);
+const told = (name, value) => typeof value === "number" ? round(value, Math.abs(value) >= 100 ? 0 : 1) : name === "treatment" ? TREATMENTS[value] ?? value : String(value);
 
 async function show(id) {
   const cook = await attempt(() => ask("GET", "/api/notebook/" + id));
   if (!cook) return;
-  const rows = Object.entries(cook.figures).filter(([name]) => words[name] && name !== "title").map(([name, value]) => h("tr", {}, h("th", { scope: "row" }, words[name]), h("td", {}, number(value))));
+  const rows = Object.entries(cook.figures).filter(([name]) => FIGURES.includes(name)).map(([name, value]) => h("tr", {}, h("th", { scope: "row" }, figureName(name)), h("td", {}, told(name, value))));
   const photo = h("input", { type: "file", accept: "image/*", class: "unseen", onchange: () => addPhoto(id, photo) });
   const log = h("input", { type: "file", accept: ".csv,text/csv", class: "unseen", onchange: () => addLog(id, log) });
   at("shown").replaceChildren(h("h3", {}, cook.figures.title), h("div", { class: "scroll" }, h("table", {}, h("tbody", {}, rows))), curves([cook.readings], [cook.figures.title]) ?? "",
-    h("div", { class: "photos" }, cook.photos.map(p => h("figure", {}, h("img", { src: "/api/notebook-photo/" + p.id, alt: p.caption || "Picture of " + cook.figures.title, width: p.width, height: p.height, loading: "lazy" }), p.caption ? h("figcaption", {}, p.caption) : null,
-      h("button", { type: "button", class: "say", onclick: async () => { await attempt(() => ask("DELETE", "/api/notebook-photo/" + p.id), "The picture is deleted."); show(id); } }, "Delete this picture")))),
-    h("div", { class: "row" }, h("label", { class: "quiet-button" }, "Add a picture ", photo), h("label", { class: "quiet-button" }, "Add the thermometer's log ", log)), h("div", { class: "fronts-of" }));
+    h("div", { class: "photos" }, cook.photos.map(p => h("figure", {}, h("img", { src: "/api/notebook-photo/" + p.id, alt: p.caption || say("notebook.picture-of", { title: cook.figures.title }), width: p.width, height: p.height, loading: "lazy" }), p.caption ? h("figcaption", {}, p.caption) : null,
+      h("button", { type: "button", class: "say", onclick: async () => { await attempt(() => ask("DELETE", "/api/notebook-photo/" + p.id), say("notebook.picture-deleted")); show(id); } }, say("notebook.delete-picture"))))),
+    h("div", { class: "row" }, h("label", { class: "quiet-button" }, say("notebook.add-picture") + " ", photo), h("label", { class: "quiet-button" }, say("notebook.add-log") + " ", log)), h("div", { class: "fronts-of" }));
   at("shown").focus();
   front(at("shown").querySelector(".fronts-of"), cook.note.request, cook.figures.title);
 }
 
 async function raw(method, path, body, type) {
-  const answer = await fetch(path, { method, headers: { "Content-Type": type }, body });
+  const answer = await send(path, { method, headers: { "Content-Type": type }, body });
   const content = await answer.json().catch(() => ({}));
-  if (!answer.ok) throw new Trouble(content.problems ?? [{ field: "", message: "The program answered with " + answer.status + "." }], answer.status);
+  if (!answer.ok) throw new Trouble(content.problems ?? [{ field: "", message: say("common.answered-with", { status: String(answer.status) }) }], answer.status);
   return content;
 }
 
 async function addPhoto(id, input) {
-  const caption = prompt("What does the picture show?") ?? "";
-  await attempt(() => raw("POST", "/api/notebook/" + id + "/photos?caption=" + encodeURIComponent(caption), input.files[0], input.files[0].type || "image/jpeg"), "The picture is here, drawn anew without place and camera.");
+  const caption = prompt(say("notebook.what-picture")) ?? "";
+  await attempt(() => raw("POST", "/api/notebook/" + id + "/photos?caption=" + encodeURIComponent(caption), input.files[0], input.files[0].type || "image/jpeg"), say("notebook.picture-here"));
   show(id);
 }
 
 async function addLog(id, input) {
-  await attempt(() => raw("PUT", "/api/notebook/" + id + "/log", input.files[0], "text/csv"), "The readings are here.");
+  await attempt(() => raw("PUT", "/api/notebook/" + id + "/log", input.files[0], "text/csv"), say("notebook.readings-here"));
   show(id);
 }
 
 // The planned fronts, as pictures made by the server.
 async function front(place, request, title) {
   try {
-    const answer = await fetch("/api/download/fronts.svg", { method: "POST", headers: { "Content-Type": "application/json" }, body: JSON.stringify(request) });
+    const answer = await send("/api/download/fronts.svg", { method: "POST", headers: { "Content-Type": "application/json" }, body: JSON.stringify(request) });
     if (!answer.ok) return;
     const address = URL.createObjectURL(await answer.blob());
-    place.append(h("figure", { class: "fronts" }, h("img", { src: address, alt: "Salt and heat in the meat as planned: " + title, class: "curve-picture" }), h("figcaption", {}, "As planned: " + title)));
+    place.append(h("figure", { class: "fronts" }, h("img", { src: address, alt: say("notebook.front-alt", { title }), class: "curve-picture" }), h("figcaption", {}, say("notebook.front", { title }))));
   } catch { /* a picture less is no harm */ }
 }
 
@@ -106,14 +107,14 @@ function curves(all, titles) {
   const low = Math.min(...known.flatMap(r => r.core_c), 0);
   const x = t => l + (w - l - 10) * t / last;
   const y = c => hgt - b - (hgt - b - 12) * (c - low) / (top - low);
-  const svg = s("svg", { viewBox: `0 0 ${w} ${hgt}`, class: "curve-picture", role: "img", "aria-label": "Core temperature over time: " + known.map(r => r.title).join(", ") });
+  const svg = s("svg", { viewBox: `0 0 ${w} ${hgt}`, class: "curve-picture", role: "img", "aria-label": say("notebook.curves-alt", { titles: known.map(r => r.title).join(", ") }) });
   for (let i = 0; i <= 4; i++) {
     const c = low + (top - low) * i / 4, t = last * i / 4;
-    svg.append(s("line", { x1: l, x2: w - 10, y1: y(c), y2: y(c), stroke: "var(--line)" }), s("text", { x: 4, y: y(c) + 4 }, c.toFixed(0) + " °C"), s("text", { x: x(t) - 12, y: hgt - 10 }, (t / 60).toFixed(0) + " min"));
+    svg.append(s("line", { x1: l, x2: w - 10, y1: y(c), y2: y(c), stroke: "var(--line)" }), s("text", { x: 4, y: y(c) + 4 }, round(c, 0) + " °C"), s("text", { x: x(t) - 12, y: hgt - 10 }, round(t / 60, 0) + " min"));
   }
   known.forEach((r, i) => svg.append(s("polyline", { points: r.time_s.map((t, k) => x(t).toFixed(1) + "," + y(r.core_c[k]).toFixed(1)).join(" "), fill: "none", stroke: "var(--heat)", "stroke-width": 2.5, "stroke-dasharray": r.dash }),
     s("line", { x1: l + 12, x2: l + 48, y1: 22 + 18 * i, y2: 22 + 18 * i, stroke: "var(--heat)", "stroke-width": 2.5, "stroke-dasharray": r.dash }), s("text", { x: l + 54, y: 26 + 18 * i }, r.title)));
-  return h("figure", { class: "fronts" }, svg, h("figcaption", {}, "What the thermometer showed."));
+  return h("figure", { class: "fronts" }, svg, h("figcaption", {}, say("notebook.curves")));
 }
 
 async function compare() {
@@ -121,20 +122,20 @@ async function compare() {
   const answer = await attempt(() => ask("GET", "/api/notebook-compare?ids=" + ids.join(",")));
   if (!answer) return;
   const place = h("div", { class: "beside" });
-  at("shown").replaceChildren(h("h3", {}, "Side by side"),
-    h("div", { class: "scroll" }, h("table", {}, h("caption", {}, "Bold rows differ. Two cooks show what happened twice, not why: a trial tells what makes the difference."),
+  at("shown").replaceChildren(h("h3", {}, say("notebook.side-by-side")),
+    h("div", { class: "scroll" }, h("table", {}, h("caption", {}, say("notebook.bold")),
       h("thead", {}, h("tr", {}, h("td"), answer.cooks.map(c => h("th", { scope: "col" }, c.title)))),
-      h("tbody", {}, answer.rows.filter(r => words[r.name] && r.name !== "title").map(r => h("tr", { class: r.differs ? "differs" : "" }, h("th", { scope: "row" }, words[r.name]), r.values.map(v => h("td", {}, v === "" ? "–" : number(v)))))))),
+      h("tbody", {}, answer.rows.filter(r => FIGURES.includes(r.name)).map(r => h("tr", { class: r.differs ? "differs" : "" }, h("th", { scope: "row" }, figureName(r.name)), r.values.map(v => h("td", {}, v === "" ? "–" : told(r.name, v)))))))),
     curves(answer.readings, answer.cooks.map(c => c.title)) ?? "", place);
   at("shown").focus();
   for (let i = 0; i < answer.requests.length; i++) await front(place, answer.requests[i], answer.cooks[i].title);
 }
 
 const field = (name, label, hint, type = "text") => h("label", {}, label, h("input", { type, name, autocomplete: "off", placeholder: hint ?? "" }));
-const nine = (name, label) => h("label", {}, label, h("select", { name }, h("option", { value: "" }, "not said"), [1, 2, 3, 4, 5, 6, 7, 8, 9].map(n => h("option", { value: n }, String(n)))));
+const nine = (name, label) => h("label", {}, label, h("select", { name }, h("option", { value: "" }, say("common.not-said")), [1, 2, 3, 4, 5, 6, 7, 8, 9].map(n => h("option", { value: n }, String(n)))));
 
 function taster() {
-  return h("div", { class: "fields taster" }, field("taster", "Taster"), h("label", {}, "Salt", h("select", { name: "saltiness" }, h("option", { value: "" }, "not said"), scale.map(w => h("option", { value: w }, w)))), nine("juice", "Juice (1 dry to 9 juicy)"), nine("tenderness", "Tenderness (1 tough to 9 tender)"), nine("crispness", "Crispness (1 soft to 9 crisp)"));
+  return h("div", { class: "fields taster" }, field("taster", say("notebook.taster")), h("label", {}, say("notebook.salt"), h("select", { name: "saltiness" }, h("option", { value: "" }, say("common.not-said")), scale.map(([value, words]) => h("option", { value }, words)))), nine("juice", say("notebook.juice")), nine("tenderness", say("notebook.tenderness")), nine("crispness", say("notebook.crispness")));
 }
 
 async function buildForm() {
@@ -142,12 +143,12 @@ async function buildForm() {
   const form = at("add");
   const tasters = h("div", {}, taster());
   form.replaceChildren(
-    h("label", {}, "Which plan was it?", h("select", { name: "plan" }, saved.length === 0 ? h("option", { value: "" }, "no plan is saved yet") : saved.map(p => h("option", { value: p.id }, p.title)))),
-    h("div", { class: "fields" }, field("title", "Name of this cook", "Sunday chicken"), field("cooked", "Day", "", "date"), field("profile", "Kitchen", "home"), field("butcher", "Butcher"), field("tags", "Tags", "sunday brined")),
-    h("div", { class: "fields" }, field("raw", "Weight raw, all pieces", "880 g"), field("salted", "Weight after salting", "896 g"), field("served", "Weight when served", "762 g"), field("thickness", "Thickness", "30 mm"), field("refrigerator", "In the refrigerator", "5 °C"), field("oven", "Thermometer in the oven", "171 °C"),
-      field("reading", "Taken out at", "64 °C"), field("time", "Time in the heat", "31 min"), field("thermometer", "Thermometer", "blue-pen"), field("peak", "Highest after", "66.5 °C")),
-    tasters, h("div", { class: "row" }, h("button", { type: "button", class: "quiet-button", onclick: () => tasters.append(taster()) }, "Another taster")),
-    h("label", {}, "Notes", h("textarea", { name: "notes", rows: 3 })), h("button", { class: "main-button" }, "Note it"));
+    h("label", {}, say("notebook.which-plan"), h("select", { name: "plan" }, saved.length === 0 ? h("option", { value: "" }, say("notebook.no-plan")) : saved.map(p => h("option", { value: p.id }, p.title)))),
+    h("div", { class: "fields" }, field("title", say("notebook.name"), say("notebook.name.example")), field("cooked", say("notebook.day"), "", "date"), field("profile", say("notebook.kitchen"), "home"), field("butcher", say("notebook.butcher")), field("tags", say("notebook.tags"), say("notebook.tags.example"))),
+    h("div", { class: "fields" }, field("raw", say("notebook.raw"), "880 g"), field("salted", say("notebook.salted"), "896 g"), field("served", say("notebook.served"), "762 g"), field("thickness", say("notebook.thickness"), "30 mm"), field("refrigerator", say("notebook.in-refrigerator"), "5 °C"), field("oven", say("notebook.oven"), "171 °C"),
+      field("reading", say("notebook.pull"), "64 °C"), field("time", say("notebook.time"), "31 min"), field("thermometer", say("notebook.thermometer"), say("notebook.thermometer.example")), field("peak", say("notebook.peak"), say("notebook.peak.example"))),
+    tasters, h("div", { class: "row" }, h("button", { type: "button", class: "quiet-button", onclick: () => tasters.append(taster()) }, say("notebook.another-taster"))),
+    h("label", {}, say("notebook.notes"), h("textarea", { name: "notes", rows: 3 })), h("button", { class: "main-button" }, say("notebook.note-it")));
   form.elements.cooked.value = day();
   form.onsubmit = event => { event.preventDefault(); add(form, tasters); };
 }
@@ -156,8 +157,8 @@ const put = (object, key, value) => { if (value !== "") object[key] = value; };
 
 async function add(form, tasters) {
   const get = name => form.elements[name]?.value?.trim() ?? "";
-  if (!get("plan")) return say("Save a plan on the first page before you note how it went.");
-  say("Planning what was cooked ...");
+  if (!get("plan")) return note(say("notebook.save-first"));
+  note(say("notebook.planning"));
   const { request } = await ask("GET", "/api/saved/" + get("plan"));
   const cook = { request, title: get("title") || saved.find(p => p.id === get("plan")).title };
   put(cook, "cooked", get("cooked"));
@@ -182,34 +183,34 @@ async function add(form, tasters) {
     return rating;
   }).filter(rating => Object.keys(rating).some(key => key !== "taster"));
   if (ratings.length > 0) cook.ratings = ratings;
-  const noted = await attempt(() => ask("POST", "/api/notebook", cook), "Noted. Your kitchen has learned from it.");
+  const noted = await attempt(() => ask("POST", "/api/notebook", cook), say("notebook.noted"));
   if (!noted) return;
   await Promise.all([list(), learned(), buildForm()]);
   show(noted.id);
 }
 
-const range = (v, digits, unit) => `${v.value.toFixed(digits)} ${unit} (90 %: ${v.low.toFixed(digits)} to ${v.high.toFixed(digits)}; from ${v.count})`;
+const range = (v, digits, unit) => say("notebook.range", { x: round(v.value, digits), unit, low: round(v.low, digits), high: round(v.high, digits), count: v.count });
 
 async function learned() {
   const profile = at("profile-choice")?.value ?? "";
   const known = await attempt(() => ask("GET", "/api/notebook-learned" + (profile ? "?profile=" + encodeURIComponent(profile) : "")));
   if (!known) return;
-  const forget = what => h("button", { type: "button", class: "say", "aria-label": "Forget: " + what, onclick: async () => { await attempt(() => ask("POST", "/api/notebook-learned", { profile: known.profile, forget: what }), "Forgotten. Later cooks count again."); learned(); } }, "Forget");
-  const rows = [];
+  const forget = what => h("button", { type: "button", class: "say", "aria-label": say("notebook.forget-what", { what: say("notebook.learned." + what) }), onclick: async () => { await attempt(() => ask("POST", "/api/notebook-learned", { profile: known.profile, forget: what }), say("notebook.forgotten")); learned(); } }, say("notebook.forget"));
+  const rows = [], times = say("notebook.times");
   const row = (name, text, what) => rows.push(h("tr", {}, h("th", { scope: "row" }, name), h("td", {}, text), h("td", {}, forget(what))));
   known.ovens.forEach(o => {
-    row(o.appliance + ": true less dial", range(o.offset_k, 0, "K"), "oven");
-    row(o.appliance + ": heat transfer over the usual", range(o.coefficient_factor, 2, "times"), "oven");
+    row(say("notebook.learned.offset", { appliance: o.appliance }), range(o.offset_k, 0, "K"), "oven");
+    row(say("notebook.learned.coefficient", { appliance: o.appliance }), range(o.coefficient_factor, 2, times), "oven");
   });
-  if (known.refrigerator_c) row("refrigerator", range(known.refrigerator_c, 1, "°C"), "refrigerator");
-  if (known.raw_salt_pct) row("salt of the raw meat that suits you", range(known.raw_salt_pct, 2, "%"), "salt");
-  if (known.thickness_factor) row("thickness over the usual", range(known.thickness_factor, 2, "times"), "thickness");
-  known.meats.forEach(m => row("speed of salt, kind " + m.meat, range(m.speed_of_salt_factor, 2, "times"), "meat"));
+  if (known.refrigerator_c) row(say("notebook.learned.refrigerator"), range(known.refrigerator_c, 1, "°C"), "refrigerator");
+  if (known.raw_salt_pct) row(say("notebook.learned.raw-salt"), range(known.raw_salt_pct, 2, "%"), "salt");
+  if (known.thickness_factor) row(say("notebook.learned.over-usual"), range(known.thickness_factor, 2, times), "thickness");
+  known.meats.forEach(m => row(say("notebook.learned.speed", { meat: m.meat }), range(m.speed_of_salt_factor, 2, times), "meat"));
   const names = [...new Set(["home", ...known.profiles, known.profile])];
   at("learned").replaceChildren(
-    h("div", { class: "row" }, h("label", { for: "profile-choice" }, "Kitchen"), h("select", { id: "profile-choice", onchange: () => learned() }, names.map(n => h("option", { value: n, selected: n === known.profile }, n)))),
-    rows.length > 0 ? h("div", { class: "scroll" }, h("table", {}, h("tbody", {}, rows))) : h("p", {}, "Nothing yet. Note when you took the meat out, what it weighed, and what your guests said of the salt."),
-    h("p", {}, "A plan uses this when its request has the line ", h("code", {}, "notebook: " + known.profile), "; on the command line with --notebook."));
+    h("div", { class: "row" }, h("label", { for: "profile-choice" }, say("notebook.kitchen")), h("select", { id: "profile-choice", onchange: () => learned() }, names.map(n => h("option", { value: n, selected: n === known.profile }, n)))),
+    rows.length > 0 ? h("div", { class: "scroll" }, h("table", {}, h("tbody", {}, rows))) : h("p", {}, say("notebook.nothing")),
+    h("p", {}, parts("notebook.uses", { line: h("code", {}, "notebook: " + known.profile) })));
 }
 
 async function bench() {
@@ -217,20 +218,20 @@ async function bench() {
   if (!answer) return;
   at("bench").replaceChildren(...answer.thermometers.map(t => {
     const last = t.checks.at(-1);
-    return h("p", { class: t.days_left > 0 ? "" : "error" }, h("strong", {}, t.instrument), ` last checked ${last.day}: take ${last.correction_at_63_k >= 0 ? "on" : "off"} ${Math.abs(last.correction_at_63_k).toFixed(1)} °C at 63 °C (within ${last.bound_at_63_k.toFixed(1)}). `,
-      t.days_left > 0 ? "Next check on " + t.due + "." : "A check is due now.");
+    return h("p", { class: t.days_left > 0 ? "" : "error" }, h("strong", {}, t.instrument), " " + say(last.correction_at_63_k >= 0 ? "notebook.checked.on" : "notebook.checked.off", { day: last.day, error: round(Math.abs(last.correction_at_63_k), 1), bound: round(last.bound_at_63_k, 1) }) + " ",
+      t.days_left > 0 ? say("notebook.next-check", { day: t.due }) : say("notebook.due"));
   }));
-  if (answer.thermometers.length === 0) at("bench").append(h("p", {}, "No thermometer was checked yet. Crushed ice filled up with water, stirred: it should show 0 °C."));
+  if (answer.thermometers.length === 0) at("bench").append(h("p", {}, say("notebook.no-thermometer")));
 }
 
 function buildCheck() {
   const form = at("check");
-  form.replaceChildren(h("div", { class: "fields" }, field("instrument", "Thermometer", "blue-pen"), field("ice", "In ice water", "0.4 °C"), field("boiling", "In boiling water", "99.1 °C"), field("altitude", "Altitude", "250 m"), field("pressure", "or pressure of the air here", "985 hPa")), h("div", { class: "row" }, h("button", { class: "quiet-button" }, "Keep this check")));
+  form.replaceChildren(h("div", { class: "fields" }, field("instrument", say("notebook.thermometer"), say("notebook.thermometer.example")), field("ice", say("notebook.ice"), say("notebook.ice.example")), field("boiling", say("notebook.boiling"), say("notebook.boiling.example")), field("altitude", say("notebook.altitude"), "250 m"), field("pressure", say("notebook.pressure"), "985 hPa")), h("div", { class: "row" }, h("button", { class: "quiet-button" }, say("notebook.keep-check"))));
   form.onsubmit = async event => {
     event.preventDefault();
     const check = {};
     for (const name of ["instrument", "ice", "boiling", "altitude", "pressure"]) put(check, name, form.elements[name].value.trim());
-    if (await attempt(() => ask("POST", "/api/thermometers", check), "The check is kept.")) { buildCheck(); bench(); }
+    if (await attempt(() => ask("POST", "/api/thermometers", check), say("notebook.check-kept"))) { buildCheck(); bench(); }
   };
 }
 
@@ -239,9 +240,10 @@ at("compare").addEventListener("click", compare);
 at("archive").addEventListener("change", async () => {
   const file = at("archive").files[0];
   at("archive").value = "";
-  if (file) await attempt(() => raw("POST", "/api/notebook-file", file, "application/zip"), a => `${a.added} cooks added, ${a.known} were here already; ${a.pictures} pictures, ${a.trials} trials, ${a.plans} saved plans.`);
+  if (file) await attempt(() => raw("POST", "/api/notebook-file", file, "application/zip"), a => say("notebook.imported", { added: a.added, known: a.known, pictures: a.pictures, trials: a.trials, plans: a.plans }));
   list();
 });
+dress(document);
 buildCheck();
 await Promise.all([list(), buildForm(), learned(), bench()]);
-document.documentElement.dataset.ready = "yes";
+ready();

@@ -1,5 +1,6 @@
 // What can be done instead of a request that cannot be met; one tap takes it.
 import { ask, h } from "./dom.js";
+import { say } from "./say.js";
 import { clockTime, dayOf, temperature } from "./words.js";
 
 function changed(request, changes) {
@@ -14,7 +15,7 @@ function changed(request, changes) {
 
 /** Shows offers in a place; take is called with the request that is chosen. */
 export async function showOffers(place, request, take) {
-  const status = h("p", { role: "status" }, "Looking for what can be done instead ...");
+  const status = h("p", { role: "status" }, say("offers.looking"));
   place.replaceChildren(status);
   let offers;
   try {
@@ -24,7 +25,7 @@ export async function showOffers(place, request, take) {
     return;
   }
   if (!status.isConnected) return;
-  if (offers.length === 0) { status.textContent = "Letting go of one wish does not make it possible. Change several."; return; }
-  place.replaceChildren(h("h3", {}, "What can be done instead"), h("ul", { class: "offers" }, offers.map(offer => h("li", {}, h("button", { type: "button", class: "quiet-button", onclick: () => take(changed(request, offer.changes)) }, offer.changes.serve ? "Serve on " + dayOf(offer.changes.serve) + " at " + clockTime(offer.changes.serve) + " or later." : offer.words),
-    h("p", { class: "hint" }, "On the table " + dayOf(offer.served) + " at " + clockTime(offer.served) + ", taken out at " + temperature(offer.pull_temperature_c, 1) + ", " + offer.mass_loss_pct + " % lighter than raw.")))));
+  if (offers.length === 0) { status.textContent = say("offers.none"); return; }
+  place.replaceChildren(h("h3", {}, say("offers.title")), h("ul", { class: "offers" }, offers.map(offer => h("li", {}, h("button", { type: "button", class: "quiet-button", onclick: () => take(changed(request, offer.changes)) }, offer.changes.serve ? say("offers.serve", { day: dayOf(offer.changes.serve), clock: clockTime(offer.changes.serve) }) : offer.words),
+    h("p", { class: "hint" }, say("offers.about", { day: dayOf(offer.served), clock: clockTime(offer.served), temperature: temperature(offer.pull_temperature_c, 1), loss: offer.mass_loss_pct }))))));
 }

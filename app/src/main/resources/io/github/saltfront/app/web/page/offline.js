@@ -1,5 +1,7 @@
 // Without the network: the pages come from the worker, the last answers from here, and the cook is told.
 import { ask, h, Trouble } from "./dom.js";
+import { say } from "./say.js";
+import { momentOf } from "./words.js";
 
 const STORE = "last-answers";
 const banner = () => document.getElementById("offline");
@@ -9,7 +11,9 @@ export async function setUpOffline() {
   if (!("serviceWorker" in navigator)) return;
   const had = navigator.serviceWorker.controller !== null;
   navigator.serviceWorker.addEventListener("controllerchange", () => {
-    if (had) tell("There is a newer version of this page. ", h("button", { type: "button", class: "say", onclick: () => location.reload() }, "Load it"));
+    if (!had) return;
+    tell(say("offline.newer") + " ", h("button", { type: "button", class: "say", onclick: () => location.reload() }, say("offline.load")));
+    banner().dataset.newer = "yes";
   });
   try {
     for (const old of await navigator.serviceWorker.getRegistrations()) if (new URL(old.scope).pathname !== "/") await old.unregister();
@@ -18,6 +22,7 @@ export async function setUpOffline() {
 }
 
 export function tell(...words) {
+  delete banner().dataset.newer;
   banner().replaceChildren(...words);
   banner().hidden = words.length === 0;
 }
@@ -40,14 +45,14 @@ export async function askKept(name, method, path, body) {
   const question = JSON.stringify([path, body ?? null]);
   try {
     const answer = await ask(method, path, body);
-    if (!banner().textContent.startsWith("There is")) tell();
+    if (!banner().dataset.newer) tell();
     if ("caches" in window) caches.open(STORE).then(store => store.put(place(name), new Response(JSON.stringify({ question, answer, at: Date.now() })))).catch(() => {});
     return answer;
   } catch (trouble) {
     if (!(trouble instanceof Trouble) || trouble.status !== 0) throw trouble;
     const kept = await find(name);
     if (kept?.question !== question) throw trouble;
-    tell("You are offline: the last plan is shown, as it was worked out on " + new Date(kept.at).toLocaleString("en", { dateStyle: "medium", timeStyle: "short" }) + ". What needs the program waits until it answers again.");
+    tell(say("offline.kept", { when: momentOf(kept.at) }));
     return kept.answer;
   }
 }

@@ -1,5 +1,6 @@
 // Pictures of shapes with the place to measure, drawn here.
 import { s } from "./dom.js";
+import { say } from "./say.js";
 
 const INK = "currentColor";
 const FLESH = { chicken: "#e9b59a", turkey: "#e4ab90", duck: "#b9655a", goose: "#b9655a", quail: "#d79c84", pork: "#e39c93", beef: "#b04a45",
@@ -32,18 +33,17 @@ export function picture(cut) {
 
 export const bodyPicture = kind => s("svg", { viewBox: "0 0 124 82", class: "measure", "aria-hidden": "true", focusable: "false" }, BODIES[kind](FLESH.pork));
 
-const WHERE = { slab: "at its thickest place, flat on the board", box: "the shortest of its three sides", cylinder: "straight across, at its thickest place",
-  ellipsoid: "at its thickest place, flat on the board", bird: "through the breast at its deepest place, from skin to backbone" };
+const PLACES = ["box", "cylinder", "bird"];
 
-export const whereToMeasure = cut => WHERE[kindOf(cut)] ?? WHERE.slab;
+export const whereToMeasure = cut => say("shape." + (PLACES.includes(kindOf(cut)) ? kindOf(cut) : "slab"));
 
 export function measurePicture(cut) {
   const kind = kindOf(cut);
   const [top, bottom] = { box: [32, 64], cylinder: [26, 60], ellipsoid: [19, 67], bird: [19, 66] }[kind] ?? [22, 67];
   const x = 142;
-  return s("svg", { viewBox: "0 0 220 82", class: "measure", role: "img", "aria-label": "Measure the thickness " + whereToMeasure(cut) },
+  return s("svg", { viewBox: "0 0 220 82", class: "measure", role: "img", "aria-label": say("shape.measure", { where: whereToMeasure(cut) }) },
     BODIES[kind in BODIES ? kind : "slab"](FLESH[cut.species] ?? "#d99"),
     s("path", { d: `M118 ${top}h30M118 ${bottom}h30`, stroke: INK, "stroke-width": 1, "stroke-dasharray": "3 3" }),
     s("path", { d: `M${x} ${top + 1}v${bottom - top - 2}m-5 -7l5 7l5 -7M${x - 5} ${top + 8}l5 -7l5 7`, stroke: "#c2500f", "stroke-width": 2.5, fill: "none" }),
-    s("text", { x: x + 12, y: (top + bottom) / 2 + 5, "font-size": 14, fill: INK }, "thickness"));
+    s("text", { x: x + 12, y: (top + bottom) / 2 + 5, "font-size": 14, fill: INK }, say("shape.thickness")));
 }

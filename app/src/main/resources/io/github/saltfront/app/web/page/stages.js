@@ -1,7 +1,8 @@
 // Handles on the ends of the stages: dragged or moved by arrow keys, the rest of the day follows.
 import { ask, h } from "./dom.js";
 import { clockAt, WORDS } from "./fronts-draw.js";
-import { clockTime, dayOf, duration, interval, round, temperature } from "./words.js";
+import { say } from "./say.js";
+import { clockTime, dayOf, duration, interval, plain, round, temperature } from "./words.js";
 
 const STEPS = [[6 * 3600, 900], [90 * 60, 300], [20 * 60, 60], [0, 15]];
 const stepOf = seconds => STEPS.find(([from]) => seconds >= from)[1];
@@ -9,14 +10,14 @@ const lasting = seconds => seconds < 600 ? Math.floor(seconds / 60) + " min" + (
 const share = x => Math.min(100, Math.round(100 * x)) + " %";
 
 const ROWS = [
-  ["On the table", d => clockTime(d.served) + ", " + dayOf(d.served)],
-  ["Take out at", d => temperature(d.pull_temperature_c, 1)],
-  ["That takes", d => interval(d.time_to_pull_min, x => duration(x))],
-  ["It climbs to", d => interval(d.peak_core_temperature_c, x => temperature(x, 1))],
-  ["Salt in the middle", d => interval(d.stages.at(-1).salt_core_pct, x => round(x, 2) + " %")],
-  ["Salt on average", d => interval(d.stages.at(-1).salt_mean_pct, x => round(x, 2) + " %")],
-  ["Weight left, juice and all", d => interval(d.stages.at(-1).weight_pct, x => round(x, 0) + " %")],
-  ["Required hold, 19 of 20 pieces", d => "at least " + share(d.stages.at(-1).kill_share_of_hold.low)]];
+  ["served", d => say("stages.served-at", { clock: clockTime(d.served), day: dayOf(d.served) })],
+  ["out", d => temperature(d.pull_temperature_c, 1)],
+  ["takes", d => interval(d.time_to_pull_min, x => duration(x))],
+  ["climbs", d => interval(d.peak_core_temperature_c, x => temperature(x, 1))],
+  ["salt-middle", d => interval(d.stages.at(-1).salt_core_pct, x => round(x, 2) + " %")],
+  ["salt-mean", d => interval(d.stages.at(-1).salt_mean_pct, x => round(x, 2) + " %")],
+  ["weight", d => interval(d.stages.at(-1).weight_pct, x => round(x, 0) + " %")],
+  ["hold", d => say("stages.at-least", { share: share(d.stages.at(-1).kill_share_of_hold.low) })]];
 
 /** The request whose plan has about these stages, or null where a request cannot say them. */
 function requestOf(request, plan, base, day, lengths) {
@@ -29,8 +30,8 @@ function requestOf(request, plan, base, day, lengths) {
     said = true;
     if (kind === "soak" || kind === "dry-salt") changed.salting = { ...changed.salting, treatment: plan.salting.treatment, time: minutes(lengths[i]) };
     else if (kind === "rest") changed.rest = { ...changed.rest, time: minutes(lengths[i]) };
-    else if (kind === "heat") changed.taste = { ...changed.taste, core: round(day.peak_core_temperature_c.median, 1) + " °C" };
-    else if (step) step.time = lasting(lengths[i]);
+    else if (kind === "heat") changed.taste = { ...changed.taste, core: plain(day.peak_core_temperature_c.median, 1) + " °C" };
+    else if (step) step.time = lengths[i] < 600 ? lasting(lengths[i]) : minutes(lengths[i]);
   }
   return said ? changed : null;
 }
@@ -41,8 +42,8 @@ function requestOf(request, plan, base, day, lengths) {
 export function stageHandles(canvas, plan, request, show, take) {
   const panel = h("div", { class: "stages no-print", hidden: true }), body = h("tbody"), note = h("p", { class: "status", role: "status" });
   const verdict = h("p", { class: "verdict" }), handles = [];
-  const takeButton = h("button", { type: "button", class: "quiet-button", onclick: () => { const wanted = requestOf(request, plan, base, day, lengths); if (wanted) take(wanted); } }, "Take this as the plan");
-  const back = h("button", { type: "button", class: "quiet-button", onclick: () => { lengths = planned(); day = base; settle(); handles[0].focus(); } }, "Back to how it was");
+  const takeButton = h("button", { type: "button", class: "quiet-button", onclick: () => { const wanted = requestOf(request, plan, base, day, lengths); if (wanted) take(wanted); } }, say("stages.take"));
+  const back = h("button", { type: "button", class: "quiet-button", onclick: () => { lengths = planned(); day = base; settle(); handles[0].focus(); } }, say("stages.back"));
   const buttons = h("div", { class: "row" }, takeButton, back);
   let base, day, lengths, picture, dragged = null, asking = false, again = false;
   const planned = () => base.stages.map(x => x.planned_s);
@@ -51,7 +52,7 @@ export function stageHandles(canvas, plan, request, show, take) {
   function fill() {
     body.replaceChildren(...ROWS.map(([name, tell]) => {
       const was = tell(base), is = tell(day);
-      return h("tr", {}, h("th", { scope: "row" }, name), h("td", {}, was === is ? is : [h("span", { class: "was" }, h("span", { class: "unseen" }, "was "), was), " ", h("strong", {}, h("span", { class: "unseen" }, "now "), is)]));
+      return h("tr", {}, h("th", { scope: "row" }, say("stages." + name)), h("td", {}, was === is ? is : [h("span", { class: "was" }, h("span", { class: "unseen" }, say("stages.was") + " "), was), " ", h("strong", {}, h("span", { class: "unseen" }, say("stages.now") + " "), is)]));
     }));
     verdict.className = "verdict" + (day.predicted_met ? "" : " bad");
     verdict.replaceChildren(h("span", { "aria-hidden": "true" }, day.predicted_met ? "✓" : "✕"), h("span", {}, day.headline));
@@ -63,7 +64,7 @@ export function stageHandles(canvas, plan, request, show, take) {
     fill();
     if (isMoved()) show({ f: day.fronts, day, ghost: true });
     else show({ day: base });
-    note.textContent = isMoved() ? "On the table at " + clockTime(day.served) + ". Take out at " + temperature(day.pull_temperature_c, 1) + ". " + day.headline : "As planned.";
+    note.textContent = isMoved() ? say("stages.note", { clock: clockTime(day.served), temperature: temperature(day.pull_temperature_c, 1), headline: day.headline }) : say("stages.as-planned");
   }
 
   async function ask1() {
@@ -104,17 +105,17 @@ export function stageHandles(canvas, plan, request, show, take) {
 
   function tell(i) {
     const [low, high] = limits(i), handle = handles[i], end = lengths.slice(0, i + 1).reduce((a, b) => a + b, 0);
-    handle.setAttribute("aria-valuemin", round(low / 60, 1));
-    handle.setAttribute("aria-valuemax", round(high / 60, 1));
-    handle.setAttribute("aria-valuenow", round(lengths[i] / 60, 1));
+    handle.setAttribute("aria-valuemin", plain(low / 60, 1));
+    handle.setAttribute("aria-valuemax", plain(high / 60, 1));
+    handle.setAttribute("aria-valuenow", plain(lengths[i] / 60, 1));
     const f = day?.fronts ?? base.fronts, stage = f.stages[i];
-    handle.setAttribute("aria-valuetext", "lasts " + lasting(lengths[i]) + ", ends at " + clockAt({ stages: [{ ...stage, start_s: end - lengths[i] }] }, end).clock);
+    handle.setAttribute("aria-valuetext", say("stages.lasts", { time: lasting(lengths[i]), clock: clockAt({ stages: [{ ...stage, start_s: end - lengths[i] }] }, end).clock }));
     handle.title = (WORDS[stage.kind] ?? stage.kind) + ": " + lasting(lengths[i]);
   }
 
   function makeHandle(stage, i) {
     let from, length, perPixel;
-    const handle = h("div", { class: "handle", role: "slider", tabindex: "0", "aria-label": "End of " + (WORDS[stage.kind] ?? stage.kind),
+    const handle = h("div", { class: "handle", role: "slider", tabindex: "0", "aria-label": say("stages.end-of", { stage: WORDS[stage.kind] ?? stage.kind }),
       onkeydown: event => {
         const step = stepOf(base.stages[i].planned_s), [low, high] = limits(i);
         const to = { ArrowRight: lengths[i] + step, ArrowUp: lengths[i] + step, ArrowLeft: lengths[i] - step, ArrowDown: lengths[i] - step, PageUp: lengths[i] + 5 * step, PageDown: lengths[i] - 5 * step, Home: low, End: high,
@@ -164,13 +165,13 @@ export function stageHandles(canvas, plan, request, show, take) {
     day = base;
     lengths = planned();
     handles.push(...base.stages.map(makeHandle));
-    canvas.after(h("div", { class: "handles no-print", role: "group", "aria-label": "Ends of the stages" }, handles));
+    canvas.after(h("div", { class: "handles no-print", role: "group", "aria-label": say("stages.ends") }, handles));
     show({ day: base });
     fill();
     canvas.dataset.ready = "yes";
   }
 
-  panel.append(h("h3", {}, "If the stages last so long"), h("p", { class: "hint" }, "Salt, bath and settings stay those of the plan. The pieces come out when the thermometer shows what the median piece shows then. A sketch from few pieces: only the plan decides."),
-    verdict, h("div", { class: "scroll", tabindex: "0", role: "region", "aria-label": "What the other lengths change" }, h("table", {}, h("caption", { class: "unseen" }, "What the other lengths change"), body)), h("p"), buttons);
+  panel.append(h("h3", {}, say("stages.title")), h("p", { class: "hint" }, say("stages.about")),
+    verdict, h("div", { class: "scroll", tabindex: "0", role: "region", "aria-label": say("stages.changes") }, h("table", {}, h("caption", { class: "unseen" }, say("stages.changes")), body)), h("p"), buttons);
   return { panel, note, place, start };
 }

@@ -1,13 +1,15 @@
 // The form of one taster. What is chosen stays on the phone until it is sent.
 import { ask, h, Trouble } from "./dom.js";
+import { ready } from "./entries.js";
+import { dress, say } from "./say.js";
 
 const token = location.hash.slice(1);
 const form = document.getElementById("sheet");
-const note = document.getElementById("note");
+const place = document.getElementById("note");
 
-function say(words) {
-  note.textContent = words;
-  note.focus();
+function note(words) {
+  place.textContent = words;
+  place.focus();
 }
 
 function choice(name, value, ...words) {
@@ -15,14 +17,14 @@ function choice(name, value, ...words) {
 }
 
 function round(sheet, part) {
-  const several = sheet.rounds.length > 1 ? "Round " + part.round + ": " : "";
+  const several = sheet.rounds.length > 1 ? say("tasting.round", { round: part.round }) + " " : "";
   if (sheet.kind === "rate") {
     return part.codes.map(code => h("fieldset", { "data-round": part.round, "data-code": code }, h("legend", {}, several, h("span", { class: "code" }, code)),
       sheet.words.map((words, i) => choice(part.round + "-" + code, String(i + 1), words)).reverse()));
   }
   return h("fieldset", { "data-round": part.round, "data-code": "" }, h("legend", {}, several + sheet.question),
-    part.codes.map(code => code === "R" ? h("p", { class: "fixed" }, h("span", { class: "code" }, "R"), "the reference; taste it first") : choice(String(part.round), code, h("span", { class: "code" }, code))),
-    sheet.no_preference ? choice(String(part.round), "none", "no preference") : null);
+    part.codes.map(code => code === "R" ? h("p", { class: "fixed" }, h("span", { class: "code" }, "R"), say("tasting.reference")) : choice(String(part.round), code, h("span", { class: "code" }, code))),
+    sheet.no_preference ? choice(String(part.round), "none", say("tasting.no-preference")) : null);
 }
 
 async function start() {
@@ -30,15 +32,15 @@ async function start() {
   try {
     sheet = await ask("GET", "/api/tasting/" + encodeURIComponent(token));
   } catch (trouble) {
-    say(trouble.message);
+    note(trouble.message);
     return;
   }
-  document.getElementById("title").textContent = sheet.title + ", taster " + sheet.taster;
+  document.getElementById("title").textContent = say("tasting.title", { title: sheet.title, taster: String(sheet.taster) });
   document.title = sheet.title;
-  if (sheet.answered) return say("Your answers have arrived. Thank you.");
-  form.append(h("div", {}, h("p", {}, "Taste in the order shown, from top to bottom. Take a sip of water before each one. " + (sheet.kind === "choose" && !sheet.no_preference ? "If you are not sure, guess. " : "") + "Please do not talk about it until all have answered."),
+  if (sheet.answered) return note(say("tasting.arrived"));
+  form.append(h("div", {}, h("p", {}, [say("tasting.order"), sheet.kind === "choose" && !sheet.no_preference ? say("tasting.guess") : "", say("tasting.hush")].filter(Boolean).join(" ")),
     sheet.kind === "rate" ? h("h2", {}, sheet.question) : "", sheet.rounds.map(part => round(sheet, part)),
-    h("label", { for: "notes" }, "Anything you noticed?"), h("textarea", { id: "notes", maxlength: 1000 }), h("p"), h("button", { class: "main-button" }, "Send my answers")));
+    h("label", { for: "notes" }, say("tasting.noticed")), h("textarea", { id: "notes", maxlength: 1000 }), h("p"), h("button", { class: "main-button" }, say("tasting.send"))));
   form.addEventListener("submit", send);
 }
 
@@ -48,7 +50,7 @@ async function send(event) {
   for (const set of form.querySelectorAll("fieldset")) {
     const chosen = set.querySelector("input:checked");
     if (!chosen) {
-      say("One plate has no answer yet: " + set.querySelector("legend").textContent);
+      note(say("tasting.unanswered", { plate: set.querySelector("legend").textContent }));
       set.scrollIntoView({ block: "center" });
       return;
     }
@@ -57,11 +59,12 @@ async function send(event) {
   try {
     await ask("POST", "/api/tasting/" + encodeURIComponent(token), { answers, note: document.getElementById("notes").value });
   } catch (trouble) {
-    if (!(trouble instanceof Trouble) || trouble.status !== 409) return say(trouble.message);
+    if (!(trouble instanceof Trouble) || trouble.status !== 409) return note(trouble.message);
   }
   form.replaceChildren();
-  say("Your answers have arrived. Thank you.");
+  note(say("tasting.arrived"));
 }
 
-start();
-document.documentElement.dataset.ready = "yes";
+dress(document);
+await start();
+ready();

@@ -1,36 +1,37 @@
 // Other ways of doing it, side by side with the plan, and what the result hangs on.
 import { ask, h } from "./dom.js";
 import { askKept } from "./offline.js";
-import { duration, round, temperature } from "./words.js";
+import { say } from "./say.js";
+import { duration, plain, round, temperature } from "./words.js";
 
-const WINS = { juice: "more juice", tender: "more tender", "even-salt": "more even salt", "crisp-skin": "a crisper outside", "little-work": "less work", short: "sooner", "low-sodium": "less sodium" };
-const LOSES = { juice: "less juice", tender: "firmer", "even-salt": "less even salt", "crisp-skin": "a softer outside", "little-work": "more work", short: "later", "low-sodium": "more sodium" };
-const RESULTS = { time_to_pull_min: "time in the heat", mean_salt_pct: "salt", mass_loss_pct: "weight lost" };
+const MERITS = ["juice", "tender", "even-salt", "crisp-skin", "little-work", "short", "low-sodium"];
+const merit = (kind, name) => MERITS.includes(name) ? say(kind + name) : name;
+const RESULTS = ["time_to_pull_min", "mean_salt_pct", "mass_loss_pct"];
 
-const rows = o => h("dl", {}, [["Weight left", round(o.weight_left_pct, 0) + " %"], ["Salt on average", round(o.mean_salt_pct, 2) + " %"], ["Middle against average", round(o.salt_evenness_pct, 0) + " %"],
-  ["Outside when out", temperature(o.outside_c)], ["Take out at", temperature(o.pull_temperature_c, 1)], ["Your work", duration(o.work_min)], ["Whole time", duration(o.whole_time_min)],
-  ["Sodium in 85 g", round(o.sodium_mg, 0) + " mg"]].map(([name, value]) => [h("dt", {}, name), h("dd", {}, value)]));
+const rows = o => h("dl", {}, [[say("ways.weight"), round(o.weight_left_pct, 0) + " %"], [say("ways.salt"), round(o.mean_salt_pct, 2) + " %"], [say("ways.evenness"), round(o.salt_evenness_pct, 0) + " %"],
+  [say("ways.outside"), temperature(o.outside_c)], [say("ways.out"), temperature(o.pull_temperature_c, 1)], [say("ways.work"), duration(o.work_min)], [say("ways.whole"), duration(o.whole_time_min)],
+  [say("ways.sodium"), round(o.sodium_mg, 0) + " mg"]].map(([name, value]) => [h("dt", {}, name), h("dd", {}, value)]));
 
 function changed(request, way) {
   const r = structuredClone(request);
   const salting = { treatment: way.treatment };
-  if (way.strength_pct_of_water !== undefined) salting.strength = round(way.strength_pct_of_water, 2) + " % of water";
+  if (way.strength_pct_of_water !== undefined) salting.strength = plain(way.strength_pct_of_water, 2) + " % of water";
   if (way.time_min !== undefined) salting.time = Math.round(way.time_min) + " min";
   r.salting = salting;
   r.appliance = way.appliance;
-  r.setting = round(way.setting_c, 1) + " °C";
-  if (way.core_c !== undefined) (r.taste ??= {}).core = round(way.core_c, 1) + " °C";
+  r.setting = plain(way.setting_c, 1) + " °C";
+  if (way.core_c !== undefined) (r.taste ??= {}).core = plain(way.core_c, 1) + " °C";
   return r;
 }
 
 function list(words) {
-  return words.length < 2 ? words.join("") : words.slice(0, -1).join(", ") + " and " + words.at(-1);
+  return words.length < 2 ? words.join("") : say("common.list.last", { list: words.slice(0, -1).join(", "), last: words.at(-1) });
 }
 
 /** compare is called with the fronts of another way and its name, or with null. */
 export async function showWays(place, request, take, compare) {
-  const status = h("p", { class: "status", role: "status" }, "Looking for other ways ...");
-  const block = (...children) => h("section", { class: "block", "aria-labelledby": "ways-title" }, h("h2", { id: "ways-title" }, "Other ways to do it"), children);
+  const status = h("p", { class: "status", role: "status" }, say("ways.looking"));
+  const block = (...children) => h("section", { class: "block", "aria-labelledby": "ways-title" }, h("h2", { id: "ways-title" }, say("ways.title")), children);
   place.replaceChildren(block(status));
   let found;
   try {
@@ -53,21 +54,21 @@ export async function showWays(place, request, take, compare) {
         button.setAttribute("aria-pressed", "false");
         note.textContent = trouble.message;
       }
-    } }, "Lay it over the picture", h("span", { class: "unseen" }, ": " + way.title));
+    } }, say("ways.lay-over"), h("span", { class: "unseen" }, ": " + way.title));
     toggles.push(button);
     return button;
   };
   const note = h("p", { class: "status", role: "status" });
   const others = found.alternatives.map(way => h("div", {}, h("h3", {}, way.title.charAt(0).toUpperCase() + way.title.slice(1)),
-    h("p", {}, way.wins.length ? "Better: " + list(way.wins.map(w => WINS[w] ?? w)) + ". " : "", way.loses.length ? "Worse: " + list(way.loses.map(w => LOSES[w] ?? w)) + "." : ""),
-    rows(way.outcome), toggle(way), h("button", { type: "button", class: "quiet-button no-print", onclick: () => take(changed(request, way)) }, "Plan it this way", h("span", { class: "unseen" }, ": " + way.title))));
-  const matters = Object.entries(RESULTS).map(([key, name]) => {
+    h("p", {}, way.wins.length ? say("ways.better", { list: list(way.wins.map(w => merit("ways.wins.", w))) }) + " " : "", way.loses.length ? say("ways.worse", { list: list(way.loses.map(w => merit("ways.loses.", w))) }) : ""),
+    rows(way.outcome), toggle(way), h("button", { type: "button", class: "quiet-button no-print", onclick: () => take(changed(request, way)) }, say("ways.take"), h("span", { class: "unseen" }, ": " + way.title))));
+  const matters = RESULTS.map(key => {
     const hits = found.sensitivities.filter(x => x.result === key).slice(0, 2);
-    return hits.length ? h("li", {}, name.charAt(0).toUpperCase() + name.slice(1) + ": most on " + list(hits.map(x => x.words)) + ".") : null;
+    return hits.length ? h("li", {}, say("ways.on." + key, { list: list(hits.map(x => x.words)) })) : null;
   });
   place.replaceChildren(block(
-    others.length ? h("p", {}, "Each is computed as the plan is, on fewer pieces. The plan itself comes first.") : h("p", {}, "Of " + found.screening.tried + " ways tried, none differs enough from the plan to be worth telling."),
-    h("div", { class: "ways" }, h("div", {}, h("h3", {}, "This plan"), rows(found.compared)), others), note,
-    found.levers.length ? [h("h3", {}, "What would change it"), h("ul", {}, found.levers.map(l => h("li", {}, l.change + ": " + l.effect + ".")))] : null,
-    h("h3", {}, "What the result hangs on"), h("ul", {}, matters), found.slack?.words ? [h("h3", {}, "How much room there is"), [found.slack.words].flat().map(w => h("p", {}, w))] : null));
+    others.length ? h("p", {}, say("ways.computed")) : h("p", {}, say("ways.none", { n: found.screening.tried })),
+    h("div", { class: "ways" }, h("div", {}, h("h3", {}, say("ways.this")), rows(found.compared)), others), note,
+    found.levers.length ? [h("h3", {}, say("ways.change")), h("ul", {}, found.levers.map(l => h("li", {}, l.change + ": " + l.effect + ".")))] : null,
+    h("h3", {}, say("ways.hangs-on")), h("ul", {}, matters), found.slack?.words ? [h("h3", {}, say("ways.room")), [found.slack.words].flat().map(w => h("p", {}, w))] : null));
 }

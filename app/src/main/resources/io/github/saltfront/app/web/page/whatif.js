@@ -1,6 +1,7 @@
 // What if: a few sliders; the plan as it was stays beside the new one.
 import { ask, h } from "./dom.js";
 import { paint } from "./fronts.js";
+import { say } from "./say.js";
 import { clockTime, dayOf, duration, length, mass, round, temperature } from "./words.js";
 
 const clone = x => structuredClone(x);
@@ -9,34 +10,34 @@ const snap = (x, step) => Math.round(x / step) * step;
 function knobs(plan, request, catalog) {
   const list = [], appliance = catalog.appliances.find(a => a.id === plan.cooking.appliance), thick = 2 * plan.food.half_thickness_mm;
   const side = request.shape?.diameter === undefined ? "thickness" : "diameter";
-  if (request.shape) list.push({ id: "thickness", name: side === "diameter" ? "Diameter" : "Thickness", low: snap(.6 * thick, 1), high: snap(1.5 * thick, 1), step: 1, value: snap(thick, 1), show: length, put: (r, v) => { r.shape[side] = v + " mm"; } });
-  else list.push({ id: "thickness", name: "Thickness", low: snap(.6 * thick, 1), high: snap(1.5 * thick, 1), step: 1, value: snap(thick, 1), show: length, put: (r, v) => { r.thickness = v + " mm"; } });
+  if (request.shape) list.push({ id: "thickness", name: say("whatif." + side), low: snap(.6 * thick, 1), high: snap(1.5 * thick, 1), step: 1, value: snap(thick, 1), show: length, put: (r, v) => { r.shape[side] = v + " mm"; } });
+  else list.push({ id: "thickness", name: say("whatif.thickness"), low: snap(.6 * thick, 1), high: snap(1.5 * thick, 1), step: 1, value: snap(thick, 1), show: length, put: (r, v) => { r.thickness = v + " mm"; } });
   const x = plan.salting;
   if (x.treatment === "wet-brine") {
-    list.push({ id: "strength", name: "Salt in the brine", low: 2, high: 10, step: .5, value: snap(x.strength_pct_of_water_mass, .5), show: v => round(v, 1) + " % of the water",
+    list.push({ id: "strength", name: say("whatif.strength"), low: 2, high: 10, step: .5, value: snap(x.strength_pct_of_water_mass, .5), show: v => say("whatif.of-water", { x: round(v, 1) }),
       put: (r, v) => { (r.salting ??= {}).treatment = "wet-brine"; r.salting.strength = v + " % of water"; } });
   }
   if (x.time_min > 0) {
-    list.push({ id: "time", name: "Time for salting", low: 15, high: Math.max(1440, snap(1.5 * x.time_min, 15)), step: 15, value: snap(x.time_min, 15), show: duration,
+    list.push({ id: "time", name: say("whatif.time"), low: 15, high: Math.max(1440, snap(1.5 * x.time_min, 15)), step: 15, value: snap(x.time_min, 15), show: duration,
       put: (r, v) => { (r.salting ??= {}).treatment = x.treatment; r.salting.time = v + " min"; } });
   }
   const t = appliance.temperature_c, c = plan.cooking;
   list.push({ id: "setting", name: appliance.name, low: Math.max(40, Math.min(t.low, c.setting_c)), high: Math.max(t.high, c.setting_c), step: 1, value: Math.round(c.setting_c), show: v => temperature(v), put: (r, v) => { r.setting = v + " °C"; } },
-    { id: "core", name: "Wished in the middle", low: 45, high: 95, step: .5, value: snap(c.wished_core_c, .5), show: v => temperature(v, 1), put: (r, v) => { (r.taste ??= {}).core = v + " °C"; } });
+    { id: "core", name: say("whatif.core"), low: 45, high: 95, step: .5, value: snap(c.wished_core_c, .5), show: v => temperature(v, 1), put: (r, v) => { (r.taste ??= {}).core = v + " °C"; } });
   return list;
 }
 
 const ROWS = [
-  ["Salt to weigh", p => mass(p.salting.salt_g)], ["Salting", p => p.salting.time_min > 0 ? duration(p.salting.time_min) : "none ahead"],
-  ["Begin", p => dayOf(p.clock[0].time) + " " + clockTime(p.clock[0].time)], ["In the heat", p => duration(p.cooking.time_to_pull_min.median)],
-  ["Take out at", p => temperature(p.cooking.pull_temperature_c, 1)], ["Climbs to", p => temperature(p.cooking.peak_core_temperature_c.median, 1)],
-  ["Salt on average", p => round(p.result.salt_mean_pct.median, 2) + " %"], ["Salt in the middle", p => round(p.result.salt_core_pct.median, 2) + " %"],
-  ["Weight lost", p => round(p.result.mass_loss_pct.median, 0) + " %"], ["Hold", p => p.cooking.safety.predicted_met ? "predicted to be met" : "NOT met"]];
+  ["salt", p => mass(p.salting.salt_g)], ["salting", p => p.salting.time_min > 0 ? duration(p.salting.time_min) : say("whatif.none-ahead")],
+  ["begin", p => dayOf(p.clock[0].time) + " " + clockTime(p.clock[0].time)], ["heat", p => duration(p.cooking.time_to_pull_min.median)],
+  ["out", p => temperature(p.cooking.pull_temperature_c, 1)], ["climbs", p => temperature(p.cooking.peak_core_temperature_c.median, 1)],
+  ["salt-mean", p => round(p.result.salt_mean_pct.median, 2) + " %"], ["salt-middle", p => round(p.result.salt_core_pct.median, 2) + " %"],
+  ["loss", p => round(p.result.mass_loss_pct.median, 0) + " %"], ["hold", p => say(p.cooking.safety.predicted_met ? "whatif.met" : "whatif.not-met")]];
 
 export function showWhatIf(place, plan, request, catalog, take) {
   const values = new Map(), list = knobs(plan, request, catalog), note = h("p", { class: "status", role: "status" }), body = h("tbody"), area = h("div");
-  const takeButton = h("button", { type: "button", class: "quiet-button", hidden: true, onclick: () => take(changed()) }, "Take this as the plan");
-  const back = h("button", { type: "button", class: "quiet-button", hidden: true, onclick: () => { for (const k of list) { k.input.value = k.value; k.out.textContent = k.show(k.value); } values.clear(); settle(plan, null); } }, "Back to how it was");
+  const takeButton = h("button", { type: "button", class: "quiet-button", hidden: true, onclick: () => take(changed()) }, say("stages.take"));
+  const back = h("button", { type: "button", class: "quiet-button", hidden: true, onclick: () => { for (const k of list) { k.input.value = k.value; k.out.textContent = k.show(k.value); } values.clear(); settle(plan, null); } }, say("stages.back"));
   let timer, running = 0, old, looking = false, again = false;
   function changed() {
     const r = clone(request);
@@ -46,10 +47,10 @@ export function showWhatIf(place, plan, request, catalog, take) {
   function settle(now, fronts, rough = false) {
     body.replaceChildren(...ROWS.map(([name, show]) => {
       const was = show(plan), is = show(now);
-      return h("tr", {}, h("th", { scope: "row" }, name), h("td", {}, was === is ? is : [h("span", { class: "was" }, h("span", { class: "unseen" }, "was "), was), " ", h("strong", {}, h("span", { class: "unseen" }, "now "), is)]));
+      return h("tr", {}, h("th", { scope: "row" }, say("whatif." + name)), h("td", {}, was === is ? is : [h("span", { class: "was" }, h("span", { class: "unseen" }, say("stages.was") + " "), was), " ", h("strong", {}, h("span", { class: "unseen" }, say("stages.now") + " "), is)]));
     }));
     takeButton.hidden = back.hidden = values.size === 0;
-    note.textContent = rough ? "A rough look with " + now.ensemble.members + " pieces; the whole plan follows." : "";
+    note.textContent = rough ? say("whatif.rough", { n: now.ensemble.members }) : "";
     if (fronts) paint(document.getElementById("fronts-place"), fronts, now, changed(), { ghost: old, take });
     else if (old) paint(document.getElementById("fronts-place"), old, plan, request, { take });
   }
@@ -93,8 +94,8 @@ export function showWhatIf(place, plan, request, catalog, take) {
     } });
     return h("div", { class: "slide" }, h("label", { for: id }, k.name, k.out), k.input);
   });
-  place.replaceChildren(h("section", { class: "block no-print", "aria-labelledby": "whatif-title" }, h("h2", { id: "whatif-title" }, "What if?"),
-    h("p", {}, "Move a slider. The plan as it was stays beside the new one, and as a dashed ghost in the picture of the two fronts."), sliders, note,
-    h("div", { class: "scroll", tabindex: "0", role: "region", "aria-label": "What changes" }, h("table", {}, h("caption", { class: "unseen" }, "What changes"), body)), h("p"), h("div", { class: "row" }, takeButton, back), area));
+  place.replaceChildren(h("section", { class: "block no-print", "aria-labelledby": "whatif-title" }, h("h2", { id: "whatif-title" }, say("whatif.title")),
+    h("p", {}, say("whatif.about")), sliders, note,
+    h("div", { class: "scroll", tabindex: "0", role: "region", "aria-label": say("whatif.changes") }, h("table", {}, h("caption", { class: "unseen" }, say("whatif.changes")), body)), h("p"), h("div", { class: "row" }, takeButton, back), area));
   settle(plan, null);
 }

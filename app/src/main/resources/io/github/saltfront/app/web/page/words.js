@@ -1,12 +1,17 @@
 // Numbers as a cook reads them.
-const DAY = new Intl.DateTimeFormat("en", { weekday: "short", day: "numeric", month: "short" });
+import { locale, number, say } from "./say.js";
+
+const DAY = new Intl.DateTimeFormat(locale, { weekday: "short", day: "numeric", month: "short" });
 
 let units = localStorage.getItem("units") ?? "metric";
 export const isMetric = () => units === "metric";
 export function setUnits(name) { units = name; localStorage.setItem("units", name); }
 export const currentUnits = () => units;
 
-export const round = (x, digits) => Number(x).toFixed(digits);
+/** To be read. */
+export const round = number;
+/** To be sent: with a point, whatever the language. */
+export const plain = (x, digits) => Number(x).toFixed(digits);
 
 export function mass(grams) {
   const metric = grams < 10 ? round(grams, 1) + " g" : grams < 3000 ? round(grams, 0) + " g" : round(grams / 1000, 2) + " kg";
@@ -24,7 +29,7 @@ export function temperature(celsius, digits = 0) {
 export function bothTemperatures(celsius, digits = 0) {
   const c = (digits ? round(Math.ceil(celsius * 10 - .05) / 10, 1) : round(celsius, 0)) + " °C";
   // a reading to wait for is never rounded down
-  const f = (digits ? Math.ceil(celsius * 1.8 + 32 - .05) : Math.round(celsius * 1.8 + 32)) + " °F";
+  const f = round(digits ? Math.ceil(celsius * 1.8 + 32 - .05) : Math.round(celsius * 1.8 + 32), 0) + " °F";
   return isMetric() ? c + " (" + f + ")" : f + " (" + c + ")";
 }
 
@@ -38,13 +43,13 @@ export function duration(minutes) {
   if (minutes < 90) return Math.round(minutes) + " min";
   const total = Math.round(minutes / 5) * 5;
   const hours = Math.floor(total / 60);
-  if (hours >= 48) return round(hours / 24, 1) + " days";
+  if (hours >= 48) return say("unit.days", { x: round(hours / 24, 1) });
   return hours + " h" + (total % 60 ? " " + (total % 60) + " min" : "");
 }
 
 export function interval(band, show) {
   const [low, middle, high] = [band.low, band.median, band.high].map(show);
-  return low === high ? middle : middle + " (" + low + " to " + high + ")";
+  return low === high ? middle : say("unit.interval", { low, middle, high });
 }
 
 export const percent = digits => x => round(x, digits) + " %";
@@ -63,8 +68,11 @@ export function localIso(date) {
     + two(date.getMinutes()) + (offset < 0 ? "-" : "+") + two(offset / 60) + ":" + two(offset % 60);
 }
 
-export const TREATMENTS = {
-  auto: "Choose for me", "wet-brine": "Soak in salt water", equilibrium: "Soak in weak salt water that cannot oversalt",
-  dairy: "Soak in buttermilk or yogurt", marinade: "Soak in a marinade", "dry-salt": "Salt it dry, ahead",
-  "surface-salt": "Salt it just before the heat", none: "No salt before cooking",
-};
+const moment = new Intl.DateTimeFormat(locale, { dateStyle: "medium", timeStyle: "short" });
+const date = new Intl.DateTimeFormat(locale, { dateStyle: "medium" });
+
+/** A day and time, or a day, of this device. */
+export const momentOf = time => moment.format(new Date(time));
+export const dateOf = time => date.format(new Date(time));
+
+export const TREATMENTS = Object.fromEntries(["auto", "wet-brine", "equilibrium", "dairy", "marinade", "dry-salt", "surface-salt", "none"].map(id => [id, say("treatment." + id)]));

@@ -1,9 +1,10 @@
 // Keeps the files of the pages at hand, so that they open without the network. What /api answers is never kept here.
 // The server puts a hash of the files in place of the version: other files make another worker and another store.
 const STORE = "pages-@VERSION@";
-const FILES = ["/", "/app.js", "/app.webmanifest", "/dom.js", "/form.js", "/fronts-draw.js", "/fronts.js", "/icon.svg", "/live-alarm.js", "/live-chart.js", "/live-fronts.js",
+const FILES = ["/", "/app.js", "/app.webmanifest", "/dom.js", "/entries.js", "/form.js", "/fronts-draw.js", "/fronts.js", "/icon.svg", "/live-alarm.js", "/live-chart.js", "/live-fronts.js",
   "/live-link.js", "/live-queue.js", "/live-start.js", "/live-tell.js", "/live-view.js", "/live.css", "/live.html", "/live.js", "/notebook.css", "/notebook.html",
-  "/notebook.js", "/offers.js", "/offline.js", "/own.js", "/result.js", "/saved.js", "/shapes.js", "/stages.js", "/style.css", "/trials.html", "/trials.js", "/ways.js", "/whatif.js", "/words.js"];
+  "/notebook.js", "/offers.js", "/offline.js", "/own.js", "/result.js", "/saved.js", "/say.js", "/shapes.js", "/stages.js", "/style.css", "/trials.html", "/trials.js", "/ways.js", "/whatif.js", "/words-de.json",
+  "/words-en.json", "/words.js"];
 
 addEventListener("install", event => event.waitUntil(
   caches.open(STORE).then(store => store.addAll(FILES.map(file => new Request(file, { cache: "reload" })))).then(() => skipWaiting())));
