@@ -214,8 +214,9 @@ public final class DayEnsemble {
         int most = Math.min(BLOCK, Math.max(LEAST_BLOCK, (order.size() + 3) / 4));
         int count = (order.size() + most - 1) / most;
         int length = (order.size() + count - 1) / count;
-        for (int first = 0; first < order.size(); first += length) {
-            List<Integer> part = order.subList(first, Math.min(first + length, order.size()));
+        // the slowest first: whoever is done early then has a short one left to take
+        for (int last = order.size(); last > 0; last -= length) {
+            List<Integer> part = order.subList(Math.max(0, last - length), last);
             blocks.add(CompletableFuture.runAsync(() -> runBlock(part, days, recorders), executor));
         }
         blocks.forEach(CompletableFuture::join);

@@ -2,6 +2,7 @@ package io.github.saltfront.plan;
 
 import io.github.saltfront.words.Phrases;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -170,23 +171,32 @@ public final class PlanSearch {
      */
     public static List<Candidate> screen(Request request, Executor executor, long seed) {
         PlanSearch search = new PlanSearch(request, executor, seed);
-        return search.candidates(new EnumMap<>(Dropped.class), new Screening(request, seed)).stream()
+        Screening screening = new Screening(request, seed);
+        return search.candidates(new EnumMap<>(Dropped.class), screening, search.saltings(screening)).stream()
                 .map(screened -> new Candidate(screened.way(), screened.outcome()))
                 .toList();
     }
 
     private Found find() {
+        Screening screening = new Screening(request, seed);
+        // what a plan leaves idle of the threads is enough for the saltings, which need no plan
+        Map<Way.Salting, CompletableFuture<Screening.Tried<Plan.SaltPlan>>> saltings = saltings(screening);
         if (request.taste().wishes().isEmpty()) {
-            return around(Planner.plan(request, executor, seed));
+            return around(planBeside(saltings.values()), saltings);
         }
         Map<Dropped, Integer> dropped = new EnumMap<>(Dropped.class);
-        List<Screening.Screened> candidates = candidates(dropped, new Screening(request, seed));
+        List<Screening.Screened> candidates = candidates(dropped, screening, saltings);
         Optional<PlanningException> last = Optional.empty();
         for (Screening.Screened candidate : candidates) {
             try {
                 Plan plan = Planner.plan(candidate.way().applyTo(request), executor, seed)
                         .saltedBecause(reason(candidates.size()));
-                return found(plan, candidate.outcome(), candidates, dropped);
+                return found(
+                        plan,
+                        candidate.outcome(),
+                        Lever.ofReading(plan, candidate.outcome(), seed),
+                        candidates,
+                        dropped);
             } catch (PlanningException e) {
                 last = Optional.of(e);
             }
@@ -207,35 +217,55 @@ public final class PlanSearch {
         return new PlanningException("rank", PHRASES.say("no-way-of-doing-it", reasons));
     }
 
-    private Found around(Plan plan) {
-        Map<Dropped, Integer> dropped = new EnumMap<>(Dropped.class);
-        List<Screening.Screened> candidates = candidates(dropped, new Screening(request, seed, Optional.of(plan)));
-        return found(plan, outcome(plan), candidates, dropped);
+    private Plan planBeside(Collection<? extends CompletableFuture<?>> others) {
+        try {
+            return Planner.plan(request, executor, seed);
+        } catch (PlanningException e) {
+            others.forEach(other -> other.cancel(false));
+            throw e;
+        }
     }
 
-    private Outcome outcome(Plan plan) {
-        return new Screening(request, seed)
-                .outcome(plan.request(), plan.salting(), plan.cooking().pullTemperature());
+    private Found around(Plan plan, Map<Way.Salting, CompletableFuture<Screening.Tried<Plan.SaltPlan>>> saltings) {
+        CompletableFuture<Outcome> outcome = run(() -> new Screening(request, seed)
+                .outcome(plan.request(), plan.salting(), plan.cooking().pullTemperature()));
+        CompletableFuture<List<Lever>> levers =
+                outcome.thenApplyAsync(own -> Lever.ofReading(plan, own, seed), executor);
+        Map<Dropped, Integer> dropped = new EnumMap<>(Dropped.class);
+        Screening screening = new Screening(request, seed, Optional.of(plan));
+        List<Screening.Screened> candidates = candidates(dropped, screening, saltings);
+        return found(plan, PullSearch.join(outcome), PullSearch.join(levers), candidates, dropped);
     }
 
     private Found found(
-            Plan plan, Outcome outcome, List<Screening.Screened> candidates, Map<Dropped, Integer> dropped) {
+            Plan plan,
+            Outcome outcome,
+            List<Lever> ofReading,
+            List<Screening.Screened> candidates,
+            Map<Dropped, Integer> dropped) {
         int tried = candidates.size()
                 + dropped.values().stream().mapToInt(Integer::intValue).sum();
         List<Lever> levers = new ArrayList<>(Lever.ofTime(plan));
-        levers.addAll(Lever.ofReading(plan, outcome, seed));
+        levers.addAll(ofReading);
         return new Found(plan, Optional.of(outcome), alternatives(plan, outcome, candidates), tried, dropped, levers);
     }
 
-    /** Tries salting and heat once each, and then what can be done of both together; best first. */
-    private List<Screening.Screened> candidates(Map<Dropped, Integer> dropped, Screening screening) {
-        Map<Way.Heat, CompletableFuture<Screening.Tried<PullSearch.Found>>> heats = new LinkedHashMap<>();
-        for (Way.Heat heat : Way.heats(request)) {
-            heats.put(heat, run(() -> screening.heat(heat)));
-        }
+    private Map<Way.Salting, CompletableFuture<Screening.Tried<Plan.SaltPlan>>> saltings(Screening screening) {
         Map<Way.Salting, CompletableFuture<Screening.Tried<Plan.SaltPlan>>> saltings = new LinkedHashMap<>();
         for (Way.Salting salting : Way.saltings(request)) {
             saltings.put(salting, run(() -> screening.salting(salting)));
+        }
+        return saltings;
+    }
+
+    /** Tries salting and heat once each, and then what can be done of both together; best first. */
+    private List<Screening.Screened> candidates(
+            Map<Dropped, Integer> dropped,
+            Screening screening,
+            Map<Way.Salting, CompletableFuture<Screening.Tried<Plan.SaltPlan>>> saltings) {
+        Map<Way.Heat, CompletableFuture<Screening.Tried<PullSearch.Found>>> heats = new LinkedHashMap<>();
+        for (Way.Heat heat : Way.heats(request)) {
+            heats.put(heat, run(() -> screening.heat(heat)));
         }
         List<CompletableFuture<Screening.Tried<Screening.Screened>>> all = new ArrayList<>();
         for (Way.Salting salting : saltings.keySet()) {

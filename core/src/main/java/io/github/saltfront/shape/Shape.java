@@ -1,9 +1,7 @@
 package io.github.saltfront.shape;
 
-import io.github.saltfront.numerics.Roots;
 import io.github.saltfront.units.Checks;
 import java.util.OptionalDouble;
-import java.util.function.DoubleUnaryOperator;
 
 /**
  * Shape of a piece. All shapes reduce to a layered body (see {@link LayerGrid}) with the same half thickness L, the same
@@ -53,14 +51,13 @@ public sealed interface Shape {
         if (Math.abs(target / layered - 1) < 1e-9) {
             return 1;
         }
-        DoubleUnaryOperator mode = factor -> factor * SlowestMode.eigenvalueSquared(exponent(), biot / factor) - target;
-        if (mode.applyAsDouble(LEAST_FACTOR) >= 0) {
-            return LEAST_FACTOR;
-        }
-        if (mode.applyAsDouble(LARGEST_FACTOR) <= 0) {
+        // factor * lambda^2(biot / factor) = target, with factor = target / lambda^2 put in
+        double ratio = biot / target;
+        if (!(ratio * (exponent() + 1) > 1)) {
             return LARGEST_FACTOR;
         }
-        return Roots.find(mode, LEAST_FACTOR, LARGEST_FACTOR, 1e-11);
+        double factor = target / SlowestMode.eigenvalueSquaredAtRatio(exponent(), ratio);
+        return Math.max(LEAST_FACTOR, Math.min(LARGEST_FACTOR, factor));
     }
 
     /**

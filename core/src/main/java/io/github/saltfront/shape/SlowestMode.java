@@ -15,10 +15,15 @@ import io.github.saltfront.units.Checks;
  * and 9), and stays a solution for fractional m.
  */
 public final class SlowestMode {
-    /** First zero of the mode at infinite Biot number is below this for m up to 2: pi for a sphere. */
-    private static final double LARGEST = Math.PI + 1e-6;
+    /** Squares of the first zeros of the mode for m of 0, 1 and 2: pi/2, that of J0, and pi (Abramowitz, Stegun, table 9.5). */
+    private static final double[] FIRST_ZEROS = {2.4674011003, 5.7831859630, 9.8696044011};
+
+    /** The parabola through the three misses the first zero of a fractional m by less than this share; its second one is farther. */
+    private static final double BEYOND = 1.02;
 
     private static final int TERMS = 40;
+    private static final double NEGLIGIBLE = 1e-18;
+    private static final double FIXED_SURFACE = 1e12;
 
     private SlowestMode() {}
 
@@ -32,21 +37,53 @@ public final class SlowestMode {
      */
     public static double eigenvalueSquared(double exponent, double biot) {
         Checks.requireInRange("area exponent", exponent, 0, 2, "-");
-        Checks.require(biot > 0, "Biot number must be above 0, got " + biot + ".");
-        double alpha = 0.5 * (exponent + 1);
-        double top = LARGEST * LARGEST;
-        double bound = Roots.find(x -> series(alpha, x), 1e-12, top, 1e-13);
-        if (biot > 1e12) {
-            return bound;
+        if (!(biot > 0)) {
+            // no message is put together for the many that are right
+            throw new IllegalArgumentException("Biot number must be above 0, got " + biot + ".");
         }
-        return Roots.find(x -> x / (2 * alpha) * series(alpha + 1, x) - biot * series(alpha, x), 1e-14, bound, 1e-13);
+        double alpha = 0.5 * (exponent + 1);
+        double top = beyondFirstZero(exponent);
+        if (biot > FIXED_SURFACE) {
+            return Roots.find(x -> series(alpha, x), 1e-12, top, 1e-13);
+        }
+        return Roots.find(x -> x / (2 * alpha) * series(alpha + 1, x) - biot * series(alpha, x), 1e-14, top, 1e-13);
+    }
+
+    /**
+     * Returns the square of the first eigenvalue of a layered body whose Biot number is given as a multiple of that square.
+     *
+     * @param exponent area exponent m, 0 to 2 [-]
+     * @param biotOverSquare Biot number over lambda^2 [-], above 1 / (m + 1); positive infinity for a fixed surface temperature
+     * @return lambda^2 [-]
+     * @throws IllegalArgumentException if an argument is out of range
+     */
+    static double eigenvalueSquaredAtRatio(double exponent, double biotOverSquare) {
+        double alpha = 0.5 * (exponent + 1);
+        if (!(biotOverSquare * 2 * alpha > 1)) {
+            throw new IllegalArgumentException("Biot number over the square of the eigenvalue must be above "
+                    + 0.5 / alpha + ", got " + biotOverSquare + ".");
+        }
+        double top = beyondFirstZero(exponent);
+        if (biotOverSquare > FIXED_SURFACE) {
+            return Roots.find(x -> series(alpha, x), 1e-12, top, 1e-13);
+        }
+        return Roots.find(
+                x -> series(alpha + 1, x) / (2 * alpha) - biotOverSquare * series(alpha, x), 1e-14, top, 1e-13);
+    }
+
+    /** A little more than the square of the first zero of the mode. */
+    private static double beyondFirstZero(double m) {
+        double first = FIRST_ZEROS[0];
+        double slope = FIRST_ZEROS[1] - first;
+        double bend = FIRST_ZEROS[2] - 2 * FIRST_ZEROS[1] + first;
+        return BEYOND * (first + m * slope + 0.5 * m * (m - 1) * bend);
     }
 
     /** 0F1(; alpha; -x / 4). */
     private static double series(double alpha, double x) {
         double term = 1;
         double sum = 1;
-        for (int k = 1; k < TERMS; k++) {
+        for (int k = 1; k < TERMS && Math.abs(term) > NEGLIGIBLE; k++) {
             term *= -0.25 * x / (k * (alpha + k - 1));
             sum += term;
         }
