@@ -3,10 +3,14 @@ package io.github.saltfront.e2e;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.microsoft.playwright.Download;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterAll;
@@ -16,6 +20,9 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** A cook's way through the pages, on a phone and at a desk, in light and dark, by touch and by keyboard. */
 class PagesTest {
+    /** Keys of the tabulator between two answers. */
+    private static final int LONGEST_WAY = 120;
+
     @TempDir
     private static Path folder;
 
@@ -93,6 +100,40 @@ class PagesTest {
         assertThat(page.locator("#fronts-time").getAttribute("aria-valuetext")).isNotEqualTo(before);
         Kitchen.assertAccessible(page);
         kitchen().assertQuiet();
+    }
+
+    /** Nothing is touched and nothing is focused by the test: only keys, as a hand on a keyboard presses them. */
+    @Test
+    void keysAloneLeadFromAnEmptyPageToThePrintedCard() throws IOException {
+        Page page = kitchen().desk(ColorScheme.LIGHT);
+        page.navigate(kitchen().address());
+        assertThat(page.locator("html")).hasAttribute("data-ready", "yes");
+        tabTo(page, page.getByLabel("Which cut?"));
+        page.keyboard().type("ribeye");
+        tabTo(page, page.locator("input[name=cut-choice]").first());
+        page.keyboard().press("Enter");
+        assertThat(page.locator(".chosen")).containsText("ribeye");
+        tabTo(page, page.getByLabel("Weight of one piece"));
+        page.keyboard().type("450 g");
+        page.keyboard().press("Enter");
+        assertThat(page.locator("#story-title")).isFocused();
+        tabTo(page, page.getByLabel("Save as a file"));
+        Download card = page.waitForDownload(() -> page.keyboard().press("ArrowDown"));
+        assertThat(card.suggestedFilename()).endsWith(".pdf");
+        byte[] content = Files.readAllBytes(card.path());
+        assertThat(new String(content, 0, 5, StandardCharsets.US_ASCII))
+                .isEqualTo("%PDF-");
+        kitchen().assertQuiet();
+    }
+
+    private static void tabTo(Page page, Locator wanted) {
+        for (int i = 0; i < LONGEST_WAY; i++) {
+            page.keyboard().press("Tab");
+            if (wanted.count() > 0 && (Boolean) wanted.first().evaluate("e => e === document.activeElement")) {
+                return;
+            }
+        }
+        throw new AssertionError("not reached by " + LONGEST_WAY + " tabs: " + wanted);
     }
 
     @Test
