@@ -45,7 +45,9 @@ class BibliographyTest {
         List<String> without = new ArrayList<>();
         for (Path file : tables()) {
             CsvTable table = CsvTable.read(file.toString(), new StringReader(Files.readString(file)));
-            if (!table.header().contains("source_id")) {
+            // the words of a table in another language have no figures of their own
+            boolean translates = table.header().equals(List.of("english", "de"));
+            if (!translates && !table.header().contains("source_id")) {
                 without.add(file.getFileName().toString());
             }
         }
