@@ -121,8 +121,7 @@ class PagesTest {
         Download card = page.waitForDownload(() -> page.keyboard().press("ArrowDown"));
         assertThat(card.suggestedFilename()).endsWith(".pdf");
         byte[] content = Files.readAllBytes(card.path());
-        assertThat(new String(content, 0, 5, StandardCharsets.US_ASCII))
-                .isEqualTo("%PDF-");
+        assertThat(new String(content, 0, 5, StandardCharsets.US_ASCII)).isEqualTo("%PDF-");
         kitchen().assertQuiet();
     }
 
