@@ -86,7 +86,7 @@ public class LayerKernelBenchmark {
     /** Flows, elimination and substitution of one stage. */
     @Benchmark
     public Object solveStage() {
-        stepper.heat.solve(1, flow, false, stepper.stageHeat, change);
+        stepper.heat.solve(1, flow, false, new double[0][], stepper.stageHeat, change);
         return change;
     }
 

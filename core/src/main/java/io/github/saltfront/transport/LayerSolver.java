@@ -151,7 +151,7 @@ public final class LayerSolver extends LayerState {
     private double nextBreak(int lane, double now) {
         double next = Double.POSITIVE_INFINITY;
         for (int f = 0; f < block.faces; f++) {
-            FaceCondition condition = stepper.condition(f, lane);
+            FaceCondition condition = stepper.atFaces.condition(f, lane);
             // a break that was reached but for round-off lies behind
             next = Math.min(next, condition.mediumTemperature().nextBreak(now + 1e-9));
             next = Math.min(next, condition.coefficient().nextBreak(now + 1e-9));
@@ -162,7 +162,7 @@ public final class LayerSolver extends LayerState {
     /** Whether a medium of a lane has just jumped. */
     private boolean hasJumped(int lane, double now) {
         for (int f = 0; f < block.faces; f++) {
-            TimeProfile medium = stepper.condition(f, lane).mediumTemperature();
+            TimeProfile medium = stepper.atFaces.condition(f, lane).mediumTemperature();
             if (medium.jumps() && medium.nextBreak(now - step[lane] + 1e-9) <= now + 1e-9) {
                 return true;
             }
@@ -225,7 +225,7 @@ public final class LayerSolver extends LayerState {
                                 water,
                                 salt,
                                 block.stageTime[lane] + (atEnd ? step[lane] : 0),
-                                stepper.guessFace(0, lane, temperature[cells - 1][lane]))
+                                stepper.atFaces.guess(0, lane, temperature[cells - 1][lane]))
                         - rule.threshold();
             case MEAN_SALT_ABOVE -> meanSalt(lane, water, salt) - rule.threshold();
             case CORE_SALT_ABOVE -> coreSalt(lane, water, salt) - rule.threshold();
@@ -283,14 +283,14 @@ public final class LayerSolver extends LayerState {
             boolean fixed = block.waterFixed[lane];
             for (int j = 0; j < RosenbrockW.STAGES; j++) {
                 double m = RosenbrockW.solution(j);
-                block.heatIn[f][lane] += m * stepper.stageHeatIn[j][f][lane];
-                block.evaporated[f][lane] += m * stepper.stageEvaporated[j][f][lane];
+                block.heatIn[f][lane] += m * stepper.atFaces.stageHeatIn[j][f][lane];
+                block.evaporated[f][lane] += m * stepper.atFaces.stageEvaporated[j][f][lane];
                 if (stepper.isMoving()) {
-                    block.reservoirWater[f][lane] += m * stepper.stageReservoirWater[j][f][lane];
-                    block.filmWater[f][lane] += m * stepper.stageFilm[j][f][lane];
-                    block.evaporated[f][lane] -= fixed ? 0 : m * stepper.stageFilm[j][f][lane];
-                    boolean boils = !fixed && stepper.condition(f, lane).boils();
-                    block.boiled[f][lane] += boils ? m * stepper.stageEvaporated[j][f][lane] : 0;
+                    block.reservoirWater[f][lane] += m * stepper.atFaces.stageReservoirWater[j][f][lane];
+                    block.filmWater[f][lane] += m * stepper.atFaces.stageFilm[j][f][lane];
+                    block.evaporated[f][lane] -= fixed ? 0 : m * stepper.atFaces.stageFilm[j][f][lane];
+                    boolean boils = !fixed && stepper.atFaces.condition(f, lane).boils();
+                    block.boiled[f][lane] += boils ? m * stepper.atFaces.stageEvaporated[j][f][lane] : 0;
                 }
             }
         }

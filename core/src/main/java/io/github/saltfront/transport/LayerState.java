@@ -157,7 +157,7 @@ public abstract sealed class LayerState permits LayerSolver {
     public final double faceTemperature(int face, int member, double theta) {
         double cell = denseCelsius(member, block.faceCell(face), theta);
         double time = block.stageTime[member] + theta * step[member];
-        double guess = stepper.guessFace(face, member, cell);
+        double guess = stepper.atFaces.guess(face, member, cell);
         return faceTemperature(face, member, cell, stepper.waterAtEnd(), stepper.saltAtEnd(), time, guess);
     }
 
@@ -176,13 +176,13 @@ public abstract sealed class LayerState permits LayerSolver {
 
     double faceTemperature(
             int face, int lane, double cell, double[][] water, double[][] salt, double time, double guess) {
-        FaceCondition condition = stepper.condition(face, lane);
+        FaceCondition condition = stepper.atFaces.condition(face, lane);
         int c = block.faceCell(face);
         double activity = condition.isDrying() ? SurfaceBalance.waterActivity(water[c][lane], salt[c + 1][lane]) : 0;
         double conductance = stepper.heat.faceConductance[face][lane];
-        stepper.surface.crust = stepper.crust(face, lane);
-        stepper.surface.solve(condition, time, cell, conductance, activity, guess);
-        return stepper.surface.surface + CELSIUS;
+        stepper.atFaces.surface.crust = stepper.atFaces.crust(face, lane);
+        stepper.atFaces.surface.solve(condition, time, cell, conductance, activity, guess);
+        return stepper.atFaces.surface.surface + CELSIUS;
     }
 
     /**
@@ -192,7 +192,7 @@ public abstract sealed class LayerState permits LayerSolver {
      * @return temperature [K]
      */
     public final double outsideOfLastFace() {
-        return stepper.surface.outside + CELSIUS;
+        return stepper.atFaces.surface.outside + CELSIUS;
     }
 
     /**
@@ -202,7 +202,7 @@ public abstract sealed class LayerState permits LayerSolver {
      * @return thickness [m]
      */
     public final double crust(int member) {
-        return stepper.crust(0, member);
+        return stepper.atFaces.crust(0, member);
     }
 
     /**
