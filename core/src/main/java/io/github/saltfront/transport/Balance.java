@@ -67,7 +67,7 @@ final class Balance {
         double evaporated = 0;
         for (int f = 0; f < block.faces; f++) {
             heat += block.heatIn[f][lane];
-            film += block.filmWater[f][lane];
+            film += block.filmWater[f][lane] + block.unfed[f][lane];
             filmSalt += block.filmSalt[f][lane];
             evaporated += block.waterFixed[lane] ? 0 : block.evaporated[f][lane];
         }

@@ -7,6 +7,12 @@ import java.util.List;
 /**
  * What goes through the faces of a block for all lanes: heat, evaporation from the film and from the meat, and the enthalpy that
  * water and salt carry. Work arrays are allocated once. See {@link Rows} for the form of the loops.
+ *
+ * <p>Film, water and heat of a stage are solved in this order, each with the change of those before it. Where a face dries, the
+ * water that is left decides how much evaporates and so how warm it stays; left out of the Jacobian, that keeps steps to seconds.
+ *
+ * <p>Juice is expelled at the end of a step. To come to the film at an even pace, the film is fed in the next one at the rate of
+ * the last, and the difference is made up for later.
  */
 final class FaceTerms {
     /** Water on the face below which evaporation turns to the meat [kg/m2]; estimate: a tenth of the film. */
@@ -41,8 +47,8 @@ final class FaceTerms {
     /** Derivative of the water taken from the cell at each face by its water, at the base of the step [kg/(m2.s)]. */
     final double[][] slopeWater;
 
-    /** One for lanes with a face at which water may boil, zero for others. */
-    final double[] boiling;
+    /** One for lanes with a face that dries, zero for others. */
+    final double[] drying;
 
     /** Stage change of the temperature of the cell at each face [K]; set by the caller. */
     final double[][] change;
@@ -81,6 +87,15 @@ final class FaceTerms {
     private final double[][] filmLoss;
     private final double[][] meatLoss;
     private final double[][] slopeFilm;
+    private final double[][] fluxByWater;
+
+    /** Derivatives of {@link #flow} by the water of the cell and by the film at each face, at the base of the step. */
+    private final double[][] slopeFlowByWater;
+
+    private final double[][] slopeFlowByFilm;
+
+    /** Juice that the film of each face is fed in the attempted step [kg/(m2.s)]. */
+    private final double[][] feed;
 
     FaceTerms(LaneBlock block, HeatTerms heat, SaltTerms salt) {
         this.block = block;
@@ -104,7 +119,7 @@ final class FaceTerms {
         cellTemperature = Rows.of(faces, lanes);
         carried = Rows.of(faces, lanes);
         carriedSlope = Rows.of(faces, lanes);
-        boiling = new double[lanes];
+        drying = new double[lanes];
         evaporation = Rows.of(faces, lanes);
         evaporationByWater = Rows.of(faces, lanes);
         boilingByCell = Rows.of(faces, lanes);
@@ -112,6 +127,10 @@ final class FaceTerms {
         meatLoss = Rows.of(faces, lanes);
         slopeHeat = Rows.of(faces, lanes);
         slopeFilm = Rows.of(faces, lanes);
+        fluxByWater = Rows.of(faces, lanes);
+        slopeFlowByWater = Rows.of(faces, lanes);
+        slopeFlowByFilm = Rows.of(faces, lanes);
+        feed = Rows.of(faces, lanes);
         slopeWater = Rows.of(faces, lanes);
         change = Rows.of(faces, lanes);
     }
@@ -122,7 +141,7 @@ final class FaceTerms {
         moving = block.extents.length > 0 || !block.isUniform();
         evaporating = false;
         Arrays.fill(steady, true);
-        Arrays.fill(boiling, 0);
+        Arrays.fill(drying, 0);
         for (int l = 0; l < lanes; l++) {
             for (int f = 0; f < faces; f++) {
                 FaceCondition condition = inputs.get(l).faces().get(f);
@@ -133,7 +152,7 @@ final class FaceTerms {
                 moving |= !(source instanceof SaltSource.None);
                 moving |= !block.waterFixed[l] && condition.isDrying();
                 evaporating |= condition.isDrying();
-                boiling[l] = condition.boils() ? 1 : boiling[l];
+                drying[l] = condition.isDrying() ? 1 : drying[l];
                 steady[f] &= condition.isLinear() && condition.isSteady();
                 steadyMedium[f][l] = condition.mediumTemperature().at(0) - LaneBlock.KELVIN;
                 steadyCoefficient[f][l] = condition.coefficient().at(0);
@@ -149,6 +168,7 @@ final class FaceTerms {
     private void clear(int face) {
         Arrays.fill(evaporation[face], 0);
         Arrays.fill(evaporationByWater[face], 0);
+        Arrays.fill(fluxByWater[face], 0);
         Arrays.fill(filmLoss[face], 0);
         Arrays.fill(meatLoss[face], 0);
         Arrays.fill(carried[face], 0);
@@ -169,7 +189,7 @@ final class FaceTerms {
 
     /** Whether the enthalpy of the water that moves is to be kept apart from what drives conduction. */
     boolean isCoupled() {
-        return moving && Arrays.stream(boiling).anyMatch(share -> share > 0);
+        return moving && Arrays.stream(drying).anyMatch(share -> share > 0);
     }
 
     /** Forms film and reservoirs of a stage after the first. */
@@ -209,9 +229,26 @@ final class FaceTerms {
                 for (int l = 0; l < lanes; l++) {
                     move(f, l, held[f][l]);
                 }
+                if (stage == 0) {
+                    chooseFeed(f, step);
+                }
             }
             addRows(flux[f], carried[f], flow[f]);
         }
+    }
+
+    private void chooseFeed(int face, double[] step) {
+        for (int l = 0; l < lanes; l++) {
+            double time = Math.max(step[l], block.feedTime[face][l]);
+            feed[face][l] = block.juiceRate[face][l] + block.unfed[face][l] / time;
+        }
+    }
+
+    /** Takes what the film was fed in an accepted step [s] from what it is owed, and returns it [kg/m2]. */
+    double commitFeed(int face, int lane, double step) {
+        double fed = feed[face][lane] * step;
+        block.unfed[face][lane] -= fed;
+        return fed;
     }
 
     private static void addRows(double[] a, double[] b, double[] sum) {
@@ -242,7 +279,9 @@ final class FaceTerms {
         fluxSlope[face][lane] = surface.slope;
         evaporation[face][lane] = surface.evaporation;
         boilingByCell[face][lane] = surface.boilingByCell;
-        evaporationByWater[face][lane] = surface.evaporationByActivity * SurfaceBalance.activityByWater(water);
+        double byWater = SurfaceBalance.activityByWater(water, salt);
+        evaporationByWater[face][lane] = surface.evaporationByActivity * byWater;
+        fluxByWater[face][lane] = surface.fluxByActivity * byWater;
     }
 
     /** Share of the evaporation that the film gives; none where water boils under a crust, since the juice runs off beside it. */
@@ -284,17 +323,41 @@ final class FaceTerms {
             addRows(fluxSlope[f], carriedSlope[f], slopeHeat[f]);
             for (int l = 0; moving && l < lanes; l++) {
                 double lost = evaporation[f][l];
-                boolean drying = lost > 0 && !block.waterFixed[l];
+                boolean dries = lost > 0 && !block.waterFixed[l];
                 boolean boils = conditions[f][l].boils();
                 double scaled = Math.max(block.filmWater[f][l], 0) + FILM_SCALE;
-                slopeFilm[f][l] = drying && !boils ? lost * FILM_SCALE / (scaled * scaled) : 0;
-                slopeWater[f][l] = drying ? evaporationByWater[f][l] * (boils ? 1 : FILM_SCALE / scaled) : 0;
+                slopeFilm[f][l] = dries && !boils ? lost * FILM_SCALE / (scaled * scaled) : 0;
+                slopeWater[f][l] = dries ? evaporationByWater[f][l] * (boils ? 1 : FILM_SCALE / scaled) : 0;
+                double enthalpy = block.waterEnthalpy(l, temperature[f][l]);
+                slopeFlowByWater[f][l] = dries ? fluxByWater[f][l] - enthalpy * slopeWater[f][l] : 0;
+                slopeFlowByFilm[f][l] = enthalpy * slopeFilm[f][l];
             }
         }
     }
 
     /**
-     * Solves one stage of reservoirs and film.
+     * Solves one stage of the films; where one grows, the cell below it dries less.
+     *
+     * @param stage which stage
+     * @param rate 1 / (h gamma) of each lane [1/s]
+     */
+    void solveFilms(int stage, double[] rate) {
+        for (int f = 0; f < faces; f++) {
+            double[] held = stageFilm[stage][f];
+            double[] net = salt.netWater[block.faceCell(f)];
+            for (int l = 0; l < lanes; l++) {
+                held[l] = feed[f][l] - filmLoss[f][l];
+            }
+            Rows.addCoupling(stage, stageFilm, f, 1, rate, held);
+            for (int l = 0; l < lanes; l++) {
+                held[l] /= rate[l] + slopeFilm[f][l];
+                net[l] += slopeFilm[f][l] * held[l];
+            }
+        }
+    }
+
+    /**
+     * Solves one stage of the reservoirs, and changes the flow of heat by what film and water change.
      *
      * @param stage which stage
      * @param rate 1 / (h gamma) of each lane [1/s]
@@ -309,13 +372,9 @@ final class FaceTerms {
             double sign = f == 0 ? 1 : -1;
             for (int l = 0; l < lanes; l++) {
                 reservoir[l] = -sign * through[l] - salt.baseFaceWater(f, l) * cellChange[l];
-                held[l] = -filmLoss[f][l];
+                flow[f][l] += slopeFlowByWater[f][l] * cellChange[l] + slopeFlowByFilm[f][l] * held[l];
             }
             integrate(stage, stageReservoirWater, f, rate);
-            Rows.addCoupling(stage, stageFilm, f, 1, rate, held);
-            for (int l = 0; l < lanes; l++) {
-                held[l] /= rate[l] + slopeFilm[f][l];
-            }
         }
     }
 
@@ -332,10 +391,13 @@ final class FaceTerms {
             integrate(stage, stageHeatIn, f, rate);
             if (evaporating) {
                 double[] cellChange = waterChange[block.faceCell(f)];
+                double[] held = stageFilm[stage][f];
                 double[] result = stageEvaporated[stage][f];
                 for (int l = 0; l < lanes; l++) {
                     boolean fromMeat = moving && !block.waterFixed[l];
-                    result[l] = fromMeat ? meatLoss[f][l] + slopeWater[f][l] * cellChange[l] : evaporation[f][l];
+                    result[l] = fromMeat
+                            ? meatLoss[f][l] + slopeWater[f][l] * cellChange[l] - slopeFilm[f][l] * held[l]
+                            : evaporation[f][l];
                 }
                 integrate(stage, stageEvaporated, f, rate);
             }

@@ -26,6 +26,9 @@ final class Kinetics {
     private final double[][][] endKill;
     private final double[] extentsOfCell;
 
+    /** Juice that a step has brought to each face [kg/m2]. */
+    private final double[] arrived;
+
     Kinetics(LaneBlock block, SolverSettings settings) {
         this.block = block;
         killRates = settings.killRates();
@@ -34,6 +37,7 @@ final class Kinetics {
         changing = denaturation.reactions() > 0;
         endKill = new double[killRates.size()][block.cells][block.lanes];
         extentsOfCell = new double[denaturation.reactions()];
+        arrived = new double[block.faces];
     }
 
     boolean changesComposition() {
@@ -148,19 +152,26 @@ final class Kinetics {
     }
 
     /**
-     * Lets the juice go that the protein changes have expelled: to the film on the nearer face, and what it cannot hold drips.
+     * Lets the juice go that the protein changes of a step have expelled: to the nearer face, whose film is fed with it, and what
+     * the film cannot hold drips.
      *
+     * @param lane which lane
+     * @param step the step [s]
      * @return whether there was any
      */
-    boolean expelJuice(int lane) {
+    boolean expelJuice(int lane, double step) {
         boolean any = false;
         if (block.waterFixed[lane]) {
             return false;
+        }
+        for (int f = 0; f < block.faces; f++) {
+            arrived[f] = 0;
         }
         for (int i = 0; i < block.cells; i++) {
             any |= expelFrom(i, lane);
         }
         for (int f = 0; f < block.faces; f++) {
+            block.takeJuice(f, lane, arrived[f], step);
             drip(f, lane);
         }
         return any;
@@ -192,14 +203,15 @@ final class Kinetics {
         double mass = block.dryMass[cell][lane];
         block.dripEnthalpy[lane] += mass * enthalpy;
         int face = block.faces == 2 && cell < block.cells / 2 ? 1 : 0;
-        block.filmWater[face][lane] += mass * juice;
+        arrived[face] += mass * juice;
         block.filmSalt[face][lane] += mass * dissolved;
         return true;
     }
 
     private void drip(int face, int lane) {
         double film = block.filmWater[face][lane];
-        double over = film - LaneBlock.FILM_CAPACITY;
+        // what was fed beyond what came is not there to drip
+        double over = film + Math.min(0, block.unfed[face][lane]) - LaneBlock.FILM_CAPACITY;
         if (over > 0) {
             double salt = block.filmSalt[face][lane] * over / film;
             block.filmWater[face][lane] -= over;

@@ -19,6 +19,9 @@ final class LaneBlock {
     /** Juice that a face can hold before it drips [kg/m2]; estimate: a film of 0.05 mm. */
     static final double FILM_CAPACITY = 0.05;
 
+    /** Least share of {@link #feedTime} that is kept from step to step [-]: a much shorter one would be a jolt. */
+    private static final double KEPT_FEED_TIME = 0.5;
+
     final LayerGrid grid;
     final int cells;
     final int lanes;
@@ -65,7 +68,18 @@ final class LaneBlock {
     final double[][][] extents;
 
     final double[][] reservoirWater;
+    /** Rate at which juice is expelled to each face, from the last steps [kg/(m2.s)]. */
+    final double[][] juiceRate;
+
+    /** Juice that has come to each face beyond what its film was fed; negative where more was fed [kg/m2]. */
+    final double[][] unfed;
+
+    /** Time over which the rate is a mean, and within which {@link #unfed} is to be made up for [s]. */
+    final double[][] feedTime;
+
+    /** Water that wets each face [kg/m2]. */
     final double[][] filmWater;
+
     final double[][] filmSalt;
 
     final double[][] heatIn;
@@ -144,6 +158,9 @@ final class LaneBlock {
             }
         }
         reservoirWater = Rows.of(faces, lanes);
+        juiceRate = Rows.of(faces, lanes);
+        unfed = Rows.of(faces, lanes);
+        feedTime = Rows.of(faces, lanes);
         filmWater = Rows.of(faces, lanes);
         filmSalt = Rows.of(faces, lanes);
         heatIn = Rows.of(faces, lanes);
@@ -246,5 +263,13 @@ final class LaneBlock {
 
     private static boolean allZero(double[]... arrays) {
         return Arrays.stream(arrays).flatMapToDouble(Arrays::stream).allMatch(x -> x == 0);
+    }
+
+    /** Takes the juice that a step [s] has brought to a face [kg/m2]; in steps much shorter than those before, little changes. */
+    void takeJuice(int face, int lane, double juice, double step) {
+        double time = Math.max(step, KEPT_FEED_TIME * feedTime[face][lane]);
+        juiceRate[face][lane] += (juice - juiceRate[face][lane] * step) / time;
+        unfed[face][lane] += juice;
+        feedTime[face][lane] = time;
     }
 }

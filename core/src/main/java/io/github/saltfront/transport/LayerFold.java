@@ -103,6 +103,9 @@ public final class LayerFold {
         LaneBlock a = from.block;
         LaneBlock b = to.block;
         b.filmWater[target][lane] = factor * a.filmWater[face][lane];
+        b.juiceRate[target][lane] = factor * a.juiceRate[face][lane];
+        b.unfed[target][lane] = factor * a.unfed[face][lane];
+        b.feedTime[target][lane] = a.feedTime[face][lane];
         b.filmSalt[target][lane] = factor * a.filmSalt[face][lane];
         b.heatIn[target][lane] = factor * a.heatIn[face][lane];
         b.evaporated[target][lane] = factor * a.evaporated[face][lane];
@@ -119,6 +122,9 @@ public final class LayerFold {
         LaneBlock a = from.block;
         LaneBlock b = to.block;
         b.filmWater[0][lane] = share * (a.filmWater[0][lane] + a.filmWater[1][lane]);
+        b.juiceRate[0][lane] = share * (a.juiceRate[0][lane] + a.juiceRate[1][lane]);
+        b.unfed[0][lane] = share * (a.unfed[0][lane] + a.unfed[1][lane]);
+        b.feedTime[0][lane] = Math.max(a.feedTime[0][lane], a.feedTime[1][lane]);
         b.filmSalt[0][lane] = share * (a.filmSalt[0][lane] + a.filmSalt[1][lane]);
         b.heatIn[0][lane] = share * (a.heatIn[0][lane] + a.heatIn[1][lane]);
         b.evaporated[0][lane] = share * (a.evaporated[0][lane] + a.evaporated[1][lane]);

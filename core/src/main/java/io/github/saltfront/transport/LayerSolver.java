@@ -270,7 +270,7 @@ public final class LayerSolver extends LayerState {
                 if (active[l] && hasJumped(l, block.stageTime[l])) {
                     proposed[l] = Math.min(proposed[l], AFTER_JUMP * initialStep(l));
                 }
-                juice |= kinetics.changesComposition() && kinetics.expelJuice(l);
+                juice |= kinetics.changesComposition() && kinetics.expelJuice(l, step[l]);
             }
         }
         if (juice) {
@@ -281,6 +281,10 @@ public final class LayerSolver extends LayerState {
     private void commitFaces(int lane) {
         for (int f = 0; f < block.faces; f++) {
             boolean fixed = block.waterFixed[lane];
+            if (stepper.isMoving()) {
+                double fed = stepper.atFaces.commitFeed(f, lane, step[lane]);
+                block.evaporated[f][lane] += fixed ? 0 : fed;
+            }
             for (int j = 0; j < RosenbrockW.STAGES; j++) {
                 double m = RosenbrockW.solution(j);
                 block.heatIn[f][lane] += m * stepper.atFaces.stageHeatIn[j][f][lane];

@@ -7,7 +7,8 @@ import java.util.List;
 /**
  * Advances all lanes of a block by one attempted step of ROS34PW2 each, with a step size of its own for every lane, so that
  * a lane's numbers do not depend on its neighbors. Heat, salt and water are advanced together; the approximate Jacobian
- * keeps the coupling along the layers and leaves out that between heat, salt and water, which the W method allows.
+ * keeps the coupling along the layers and what water does to heat where a face dries, and leaves out the rest of that between
+ * heat, salt and water, which the W method allows.
  */
 final class LayerStepper {
     private static final int STAGES = RosenbrockW.STAGES;
@@ -26,7 +27,7 @@ final class LayerStepper {
     private final int lanes;
     private boolean moving;
 
-    /** Enthalpy that comes with the stage changes of water and salt where water boils; no rows where it does not. */
+    /** Enthalpy that comes with the stage changes of water and salt where a face dries; no rows where none does. */
     private double[][] content = NO_ROWS;
 
     private final double[][] water;
@@ -112,6 +113,7 @@ final class LayerStepper {
                 }
             }
             if (moving) {
+                atFaces.solveFilms(stage, rate);
                 salt.solveSalt(stage, rate, stageSalt);
                 salt.solveWater(stage, stageWater);
                 atFaces.solveReservoirs(stage, rate, stageWater[stage]);
@@ -227,7 +229,7 @@ final class LayerStepper {
             double[] waterChange = stageWater[stage][i];
             double[] saltChange = stageSalt[stage][i + 1];
             for (int l = 0; l < lanes; l++) {
-                content[i][l] = atFaces.boiling[l]
+                content[i][l] = atFaces.drying[l]
                         * (waterChange[l] * block.waterEnthalpy(l, celsius[l])
                                 + saltChange[l] * block.saltEnthalpy(l, celsius[l]));
             }

@@ -62,8 +62,11 @@ final class SurfaceBalance {
     /** Water that evaporates, negative if it condenses [kg/(m2.s)]. */
     double evaporation;
 
-    /** Derivative of the evaporation with respect to the water activity at constant surface temperature [kg/(m2.s)]. */
+    /** Derivative of the evaporation with respect to the water activity, the face cooling along [kg/(m2.s)]. */
     double evaporationByActivity;
+
+    /** Derivative of {@link #flux} with respect to the water activity, not positive [W/m2]. */
+    double fluxByActivity;
 
     /** Derivative of the evaporation with respect to the temperature of the outermost cell where water boils [kg/(m2.s.K)]. */
     double boilingByCell;
@@ -83,11 +86,16 @@ final class SurfaceBalance {
         return ratio / (1 + ratio) * waterMoles / (waterMoles + moles + 1e-12);
     }
 
-    /** Derivative of {@link #waterActivity} with respect to the water, salt effect left out [kg/kg]. */
-    static double activityByWater(double water) {
+    /** Derivative of {@link #waterActivity} with respect to the water [kg/kg]. */
+    static double activityByWater(double water, double salt) {
         double x = Math.max(0, water) / SORPTION_WATER;
         double ratio = x * x;
-        return 2 * x / SORPTION_WATER / ((1 + ratio) * (1 + ratio));
+        double moles = 2 * Math.max(0, salt) / PhysicalConstants.MOLAR_MASS_SODIUM_CHLORIDE + 1e-12;
+        double waterMoles = Math.max(0, water) / PhysicalConstants.MOLAR_MASS_WATER;
+        double all = waterMoles + moles;
+        double byDryness = 2 * x / SORPTION_WATER / ((1 + ratio) * (1 + ratio)) * waterMoles / all;
+        double byDilution = ratio / (1 + ratio) * moles / (PhysicalConstants.MOLAR_MASS_WATER * all * all);
+        return byDryness + byDilution;
     }
 
     /** Solves a face that has neither radiation nor evaporation. */
@@ -99,6 +107,7 @@ final class SurfaceBalance {
         outside = surface;
         evaporation = 0;
         evaporationByActivity = 0;
+        fluxByActivity = 0;
     }
 
     /** {@link #solveLinear} of all lanes, the same to the last bit. */
@@ -216,9 +225,14 @@ final class SurfaceBalance {
         outside = x;
         flux = conductance * (x - cell);
         slope = conductance * outerSlope / (conductance - outerSlope);
+        fluxByActivity = 0;
         if (mass == 0) {
             evaporation = 0;
             evaporationByActivity = 0;
+        } else {
+            double cooling = VaporRelations.latentHeat(x) * evaporationByActivity / (conductance - outerSlope);
+            fluxByActivity = -conductance * cooling;
+            evaporationByActivity -= massSlope * cooling;
         }
     }
 
