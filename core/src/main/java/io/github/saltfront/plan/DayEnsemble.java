@@ -34,7 +34,7 @@ public final class DayEnsemble {
     private static final int BLOCK = 25;
 
     /** Fewest members of a block: small ensembles are shared out as well, at any number of processors in the same way. */
-    private static final int LEAST_BLOCK = 8;
+    private static final int LEAST_BLOCK = 10;
 
     /**
      * Layers of the grid. Against 80 layers no figure of the three plans of the README moves by more than 2.5 %, most by less than
@@ -213,6 +213,8 @@ public final class DayEnsemble {
         List<CompletableFuture<Void>> blocks = new ArrayList<>();
         int most = Math.min(BLOCK, Math.max(LEAST_BLOCK, (order.size() + 3) / 4));
         int count = (order.size() + most - 1) / most;
+        // two threads that share an odd number of blocks wait for the last one
+        count += count > 1 ? count % 2 : 0;
         int length = (order.size() + count - 1) / count;
         // the slowest first: whoever is done early then has a short one left to take
         for (int last = order.size(); last > 0; last -= length) {

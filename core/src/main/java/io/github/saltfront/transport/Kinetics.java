@@ -24,6 +24,10 @@ final class Kinetics {
     private final boolean killing;
     private final boolean changing;
     private final double[][][] endKill;
+
+    /** Temperature of each cell in the middle of the attempted step in degrees Celsius. */
+    private final double[][] middleTemperature;
+
     private final double[] extentsOfCell;
 
     /** Juice that a step has brought to each face [kg/m2]. */
@@ -36,6 +40,7 @@ final class Kinetics {
         killing = !killRates.isEmpty();
         changing = denaturation.reactions() > 0;
         endKill = new double[killRates.size()][block.cells][block.lanes];
+        middleTemperature = Rows.of(block.cells, block.lanes);
         extentsOfCell = new double[denaturation.reactions()];
         arrived = new double[block.faces];
     }
@@ -72,19 +77,30 @@ final class Kinetics {
         return largest > LARGEST_CHANGE ? LARGEST_CHANGE / largest : 1;
     }
 
-    /** Computes the kill at the end of the attempted step. */
+    /** Computes the temperatures in the middle of the attempted step and the kill at its end. */
     void computeEndKill(double[] step, LayerStepper stepper, double[][] endTemperature, boolean[] active) {
+        for (int i = 0; (killing || changing) && i < block.cells; i++) {
+            middleRow(block.temperature[i], endTemperature[i], middleTemperature[i]);
+            Rows.addSlope(0.25, stepper.stageHeat, i, block.capacity[i], middleTemperature[i]);
+        }
         for (int i = 0; killing && i < block.cells; i++) {
             for (int l = 0; l < block.lanes; l++) {
                 if (active[l]) {
                     double start = block.temperature[i][l] + CELSIUS;
                     double end = endTemperature[i][l] + CELSIUS;
-                    double middle = denseTemperature(block, stepper, endTemperature, i, l, 0.5) + CELSIUS;
+                    double middle = middleTemperature[i][l] + CELSIUS;
                     for (int k = 0; k < endKill.length; k++) {
                         endKill[k][i][l] = block.kill[k][i][l] + between(k, start, middle, end, step[l]);
                     }
                 }
             }
+        }
+    }
+
+    /** Mean of start and end with the weights of {@link #denseTemperature} in the middle; the slope is added to it. */
+    private static void middleRow(double[] start, double[] end, double[] middle) {
+        for (int l = 0; l < middle.length; l++) {
+            middle[l] = 0.75 * start[l] + 0.25 * end[l];
         }
     }
 
@@ -116,8 +132,11 @@ final class Kinetics {
      */
     private static final double NO_CHANGE_BELOW = 20;
 
+    /** Share of a protein that may be left as it is in a step [-]. */
+    private static final double NEGLIGIBLE_CHANGE = 1e-10;
+
     /** Takes over the kill and the protein changes of accepted steps. */
-    void commit(double[] step, LayerStepper stepper, double[][] endTemperature, boolean[] accepted) {
+    void commit(double[] step, double[][] endTemperature, boolean[] accepted) {
         for (int k = 0; k < endKill.length; k++) {
             for (int l = 0; l < block.lanes; l++) {
                 if (accepted[l]) {
@@ -129,24 +148,25 @@ final class Kinetics {
             for (int i = 0; i < block.cells; i++) {
                 for (int l = 0; l < block.lanes; l++) {
                     if (accepted[l]) {
-                        changeProtein(r, i, l, step[l], stepper, endTemperature);
+                        changeProtein(r, i, l, step[l], endTemperature);
                     }
                 }
             }
         }
     }
 
-    private void changeProtein(
-            int reaction, int cell, int lane, double step, LayerStepper stepper, double[][] endTemperature) {
+    private void changeProtein(int reaction, int cell, int lane, double step, double[][] endTemperature) {
         double start = block.temperature[cell][lane];
         double end = endTemperature[cell][lane];
         double extent = block.extents[reaction][cell][lane];
-        if (Math.max(start, end) > NO_CHANGE_BELOW && extent < 1) {
-            double middle = denseTemperature(block, stepper, endTemperature, cell, lane, 0.5);
-            double a = denaturation.rate(reaction, start + CELSIUS);
-            double b = denaturation.rate(reaction, middle + CELSIUS);
-            double d = denaturation.rate(reaction, end + CELSIUS);
-            double integral = 0.5 * step * (exponentialMean(a, b) + exponentialMean(b, d));
+        if (Math.max(start, end) > NO_CHANGE_BELOW && 1 - extent > NEGLIGIBLE_CHANGE) {
+            double middle = denaturation.rate(reaction, middleTemperature[cell][lane] + CELSIUS);
+            double last = denaturation.rate(reaction, end + CELSIUS);
+            if (start <= end && step * Math.max(middle, last) < NEGLIGIBLE_CHANGE) {
+                return;
+            }
+            double first = denaturation.rate(reaction, start + CELSIUS);
+            double integral = 0.5 * step * (exponentialMean(first, middle) + exponentialMean(middle, last));
             block.extents[reaction][cell][lane] = 1 - (1 - extent) * Math.exp(-integral);
         }
     }
@@ -181,8 +201,13 @@ final class Kinetics {
         double[] water = block.water[cell];
         double[] salt = block.slotSalt[cell + 1];
         double[] expelled = block.expelled[cell];
+        double most = 0;
         for (int r = 0; r < extentsOfCell.length; r++) {
             extentsOfCell[r] = block.extents[r][cell][lane];
+            most = Math.max(most, extentsOfCell[r]);
+        }
+        if (most == 0) {
+            return false;
         }
         double before = 1 + water[lane] + expelled[lane] + salt[lane];
         double wet = 1 + water[lane] + salt[lane];

@@ -256,7 +256,7 @@ public final class LayerSolver extends LayerState {
     }
 
     private void commit() {
-        kinetics.commit(step, stepper, stepper.endTemperature, accepted);
+        kinetics.commit(step, stepper.endTemperature, accepted);
         stepper.commit(accepted);
         boolean juice = false;
         for (int l = 0; l < lanes; l++) {

@@ -35,6 +35,11 @@ final class LayerStepper {
     private final double[] rate;
     private final double[] errorScale;
 
+    /** Temperature at an edge in degrees Celsius, and enthalpy that salt and water carry across it [W/m2]. */
+    private final double[] between;
+
+    private final double[] carried;
+
     private double[][] endEnthalpy;
 
     /** Temperature of each cell at the end of the attempted step in degrees Celsius. */
@@ -66,6 +71,8 @@ final class LayerStepper {
         slotSalt = Rows.of(cells + 2, lanes);
         rate = new double[lanes];
         errorScale = new double[lanes];
+        between = new double[lanes];
+        carried = new double[lanes];
         endEnthalpy = Rows.of(cells, lanes);
         endTemperature = Rows.of(cells, lanes);
         endCapacity = Rows.of(cells, lanes);
@@ -212,27 +219,51 @@ final class LayerStepper {
             return;
         }
         for (int e = 1; e < cells; e++) {
-            for (int l = 0; l < lanes; l++) {
-                double between = 0.5 * (heat.temperature[e][l] + heat.temperature[e - 1][l]);
-                double flow = salt.waterFlow[e][l] * block.waterEnthalpy(l, between)
-                        + salt.saltFlow[e][l] * block.saltEnthalpy(l, between);
-                heat.carriedNet[e - 1][l] += flow;
-                heat.carriedNet[e][l] -= flow;
-            }
+            betweenRow(heat.temperature[e - 1], heat.temperature[e], between);
+            Arrays.fill(carried, 0);
+            addContentRow(block.waterCapacity, between, salt.waterFlow[e], carried);
+            addContentRow(block.saltCapacity, between, salt.saltFlow[e], carried);
+            moveRow(carried, heat.carriedNet[e - 1], heat.carriedNet[e]);
+        }
+    }
+
+    private static void betweenRow(double[] below, double[] above, double[] result) {
+        for (int l = 0; l < result.length; l++) {
+            result[l] = 0.5 * (above[l] + below[l]);
+        }
+    }
+
+    private static void moveRow(double[] flow, double[] netBelow, double[] netAbove) {
+        for (int l = 0; l < flow.length; l++) {
+            netBelow[l] += flow[l];
+            netAbove[l] -= flow[l];
+        }
+    }
+
+    /** Adds amounts times their enthalpy above 0 degrees Celsius, of which the powers of the heat capacity are given. */
+    private static void addContentRow(double[][] capacity, double[] celsius, double[] amount, double[] sum) {
+        double[] c0 = capacity[0];
+        double[] c1 = capacity[1];
+        double[] c2 = capacity[2];
+        for (int l = 0; l < sum.length; l++) {
+            double t = celsius[l];
+            sum[l] += amount[l] * t * (c0[l] + t * (c1[l] * (1.0 / 2) + t * c2[l] * (1.0 / 3)));
         }
     }
 
     /** Enthalpy of the stage changes of water and salt at the temperature of each cell at the base of the step. */
     private void computeContent(int stage) {
         for (int i = 0; i < cells; i++) {
-            double[] celsius = block.temperature[i];
-            double[] waterChange = stageWater[stage][i];
-            double[] saltChange = stageSalt[stage][i + 1];
-            for (int l = 0; l < lanes; l++) {
-                content[i][l] = atFaces.drying[l]
-                        * (waterChange[l] * block.waterEnthalpy(l, celsius[l])
-                                + saltChange[l] * block.saltEnthalpy(l, celsius[l]));
-            }
+            Arrays.fill(content[i], 0);
+            addContentRow(block.waterCapacity, block.temperature[i], stageWater[stage][i], content[i]);
+            addContentRow(block.saltCapacity, block.temperature[i], stageSalt[stage][i + 1], content[i]);
+            multiplyRow(atFaces.drying, content[i]);
+        }
+    }
+
+    private static void multiplyRow(double[] factor, double[] result) {
+        for (int l = 0; l < result.length; l++) {
+            result[l] *= factor[l];
         }
     }
 

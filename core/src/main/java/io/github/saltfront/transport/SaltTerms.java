@@ -34,11 +34,14 @@ final class SaltTerms {
     private double[][] waterConductance;
     private final double[][] mobility;
 
+    /** Mobility times the water in which salt is dissolved, of each cell. */
+    private final double[][] saltMobility;
+
     /** Dry solids per volume over the extent [kg/m4]. */
     private final double[] densityPerExtent;
 
-    /** Zero where water may not move, otherwise the diffusivity of excess water over that of salt [-]. */
-    private final double[] movingWaterRatio;
+    /** The same times the diffusivity of excess water over that of salt; zero where water may not move. */
+    private final double[] waterDensityPerExtent;
 
     /** Flow of salt across edge e toward its lower side [kg/(m2.s)]. */
     final double[][] saltFlow;
@@ -74,11 +77,12 @@ final class SaltTerms {
         saltConductance = Rows.of(cells + 1, lanes);
         waterConductance = Rows.of(cells + 1, lanes);
         mobility = Rows.of(cells, lanes);
+        saltMobility = Rows.of(cells, lanes);
         densityPerExtent = new double[lanes];
-        movingWaterRatio = new double[lanes];
+        waterDensityPerExtent = new double[lanes];
         for (int l = 0; l < lanes; l++) {
             densityPerExtent[l] = block.dryDensity[l] / block.extent[l];
-            movingWaterRatio[l] = block.waterFixed[l] ? 0 : block.waterRatio[l];
+            waterDensityPerExtent[l] = block.waterFixed[l] ? 0 : densityPerExtent[l] * block.waterRatio[l];
         }
         saltFlow = Rows.of(cells + 1, lanes);
         waterFlow = Rows.of(cells + 1, lanes);
@@ -147,45 +151,49 @@ final class SaltTerms {
             Arrays.fill(row, 0);
         }
         for (int e = 0; e <= cells; e++) {
-            saltFlowRow(saltConductance[e], potential[e], potential[e + 1], saltFlow[e], netSalt[e], netSalt[e + 1]);
+            saltFlowRow(saltConductance[e], potential[e], potential[e + 1], saltFlow[e]);
+            addFlowRow(saltFlow[e], netSalt[e], netSalt[e + 1]);
         }
         for (int i = 1; i < cells; i++) {
-            waterFlowRow(i, water[i - 1], expelled[i - 1], water[i], expelled[i]);
+            excessRow(water[i - 1], expelled[i - 1], water[i], expelled[i], waterFlow[i]);
+            waterFlowRow(waterConductance[i], water[i - 1], water[i], waterFlow[i]);
+            addFlowRow(waterFlow[i], netWater[i - 1], netWater[i]);
         }
         for (int f = 0; f < block.faces; f++) {
             faceWater(f, slotSalt, water, expelled, reservoirWater);
         }
     }
 
-    private static void saltFlowRow(
-            double[] conductance, double[] below, double[] above, double[] flow, double[] netBelow, double[] netAbove) {
+    private static void saltFlowRow(double[] conductance, double[] below, double[] above, double[] flow) {
         for (int l = 0; l < flow.length; l++) {
-            double value = conductance[l] * (above[l] - below[l]);
-            flow[l] = value;
-            netBelow[l] += value;
-            netAbove[l] -= value;
+            flow[l] = conductance[l] * (above[l] - below[l]);
         }
     }
 
-    private void waterFlowRow(
-            int edge, double[] waterBelow, double[] expelledBelow, double[] waterAbove, double[] expelledAbove) {
-        double[] conductance = waterConductance[edge];
-        double[] flow = waterFlow[edge];
-        double[] netBelow = netWater[edge - 1];
-        double[] netAbove = netWater[edge];
+    private static void addFlowRow(double[] flow, double[] netBelow, double[] netAbove) {
         for (int l = 0; l < flow.length; l++) {
-            double excess = waterAbove[l] + expelledAbove[l] - waterBelow[l] - expelledBelow[l];
-            double donor = excess > 0 ? waterAbove[l] : waterBelow[l];
-            double value = conductance[l] * excess * supply(donor);
-            flow[l] = value;
-            netBelow[l] += value;
-            netAbove[l] -= value;
+            netBelow[l] += flow[l];
+            netAbove[l] -= flow[l];
         }
     }
 
-    /** Share of a flow that a layer with little water left can feed; cooked layers differ in what they would hold if wet. */
-    private static double supply(double water) {
-        return Math.min(Math.max(water, 0) / SCARCE_WATER, 1);
+    private static void excessRow(
+            double[] waterBelow, double[] expelledBelow, double[] waterAbove, double[] expelledAbove, double[] excess) {
+        for (int l = 0; l < excess.length; l++) {
+            excess[l] = waterAbove[l] + expelledAbove[l] - waterBelow[l] - expelledBelow[l];
+        }
+    }
+
+    /**
+     * Turns an excess into a flow, in its place. A layer with little water left feeds but a share of a flow; cooked layers differ in
+     * what they would hold if wet.
+     */
+    private static void waterFlowRow(double[] conductance, double[] below, double[] above, double[] flow) {
+        for (int l = 0; l < flow.length; l++) {
+            double fromAbove = Math.min(Math.max(above[l], 0) * (1 / SCARCE_WATER), 1);
+            double fromBelow = Math.min(Math.max(below[l], 0) * (1 / SCARCE_WATER), 1);
+            flow[l] = conductance[l] * (Math.max(flow[l], 0) * fromAbove + Math.min(flow[l], 0) * fromBelow);
+        }
     }
 
     private void faceWater(
@@ -242,8 +250,15 @@ final class SaltTerms {
     }
 
     private void computeConductances(double[][] water) {
-        for (int i = 1; i < cells; i++) {
-            conductanceRow(i, mobility[i - 1], water[i - 1], mobility[i], water[i]);
+        for (int i = 0; i < cells; i++) {
+            saltMobilityRow(mobility[i], water[i], saltMobility[i]);
+        }
+        for (int e = 1; e < cells; e++) {
+            double area = block.grid.area(e);
+            double up = (block.grid.edge(e) - block.grid.node(e - 1)) / area;
+            double lo = (block.grid.node(e) - block.grid.edge(e)) / area;
+            conductanceRow(up, lo, densityPerExtent, saltMobility[e - 1], saltMobility[e], saltConductance[e]);
+            conductanceRow(up, lo, waterDensityPerExtent, mobility[e - 1], mobility[e], waterConductance[e]);
         }
         for (int f = 0; f < block.faces; f++) {
             int edge = block.faceEdge(f);
@@ -262,23 +277,17 @@ final class SaltTerms {
         }
     }
 
-    /** Two half layers in series, for salt and for excess water. */
-    private void conductanceRow(
-            int edge, double[] mobilityBelow, double[] waterBelow, double[] mobilityAbove, double[] waterAbove) {
-        double area = block.grid.area(edge);
-        double up = (block.grid.edge(edge) - block.grid.node(edge - 1)) / area;
-        double lo = (block.grid.node(edge) - block.grid.edge(edge)) / area;
-        double[] salt = saltConductance[edge];
-        double[] excess = waterConductance[edge];
-        double[] scale = densityPerExtent;
-        double[] ratio = movingWaterRatio;
-        for (int l = 0; l < salt.length; l++) {
-            double da = mobilityBelow[l];
-            double db = mobilityAbove[l];
-            double sa = da * Math.max(waterBelow[l], LEAST_WATER);
-            double sb = db * Math.max(waterAbove[l], LEAST_WATER);
-            salt[l] = scale[l] * sa * sb / (up * sb + lo * sa);
-            excess[l] = scale[l] * ratio[l] * da * db / (up * db + lo * da);
+    private static void saltMobilityRow(double[] mobility, double[] water, double[] result) {
+        for (int l = 0; l < result.length; l++) {
+            result[l] = mobility[l] * Math.max(water[l], LEAST_WATER);
+        }
+    }
+
+    /** Two half layers in series. */
+    private static void conductanceRow(
+            double up, double lo, double[] scale, double[] below, double[] above, double[] result) {
+        for (int l = 0; l < result.length; l++) {
+            result[l] = scale[l] * below[l] * above[l] / (up * above[l] + lo * below[l]);
         }
     }
 
