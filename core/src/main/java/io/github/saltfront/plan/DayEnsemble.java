@@ -2,22 +2,15 @@ package io.github.saltfront.plan;
 
 import io.github.saltfront.matter.Composition;
 import io.github.saltfront.quality.Band;
-import io.github.saltfront.quality.KajitaniJuice;
-import io.github.saltfront.shape.LayerGrid;
 import io.github.saltfront.shape.Shape;
-import io.github.saltfront.transport.FaceCondition;
 import io.github.saltfront.transport.HeatProperties;
 import io.github.saltfront.transport.InitialState;
-import io.github.saltfront.transport.LayerFold;
 import io.github.saltfront.transport.LayerSolver;
 import io.github.saltfront.transport.MeatHeat;
 import io.github.saltfront.transport.Member;
 import io.github.saltfront.transport.SaltProperties;
-import io.github.saltfront.transport.SaltSource;
 import io.github.saltfront.transport.SolverSettings;
 import io.github.saltfront.transport.Stage;
-import io.github.saltfront.transport.StageInput;
-import io.github.saltfront.units.PhysicalConstants;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -41,9 +34,6 @@ public final class DayEnsemble {
      * 1 %, far below the spread of the ensemble. Worst seen: a piece that dries in the oven for a day, 0.13 K.
      */
     public static final int LAYERS = 32;
-
-    /** Thickness of the outermost layer [m]. */
-    private static final double OUTER_LAYER = 1.5e-4;
 
     /** Spread of a thickness measured with a ruler, 5th to 95th percentile [-]; salt reference folder, thickness error. */
     static final Band THICKNESS = new Band(0.90, 1, 1.10);
@@ -209,19 +199,49 @@ public final class DayEnsemble {
      * @param executor where to run blocks of members; {@code Runnable::run} for the calling thread
      */
     public void run(DayFor days, List<? extends DayRecorder> recorders, Executor executor) {
-        List<Integer> order = bySlowness();
         List<CompletableFuture<Void>> blocks = new ArrayList<>();
+        for (List<Integer> part : parts()) {
+            List<List<Stage>> own = part.stream().map(days::stages).toList();
+            List<? extends DayRecorder> seen = part.stream().map(recorders::get).toList();
+            blocks.add(
+                    CompletableFuture.runAsync(() -> new EnsembleBlock(this, part, own, seen).run(own, 0), executor));
+        }
+        blocks.forEach(CompletableFuture::join);
+    }
+
+    /** Members that are carried on side by side; the slowest first, so that whoever is done early has a short part left to take. */
+    List<List<Integer>> parts() {
+        List<Integer> order = bySlowness();
+        List<List<Integer>> parts = new ArrayList<>();
         int most = Math.min(BLOCK, Math.max(LEAST_BLOCK, (order.size() + 3) / 4));
         int count = (order.size() + most - 1) / most;
         // two threads that share an odd number of blocks wait for the last one
         count += count > 1 ? count % 2 : 0;
         int length = (order.size() + count - 1) / count;
-        // the slowest first: whoever is done early then has a short one left to take
         for (int last = order.size(); last > 0; last -= length) {
-            List<Integer> part = order.subList(Math.max(0, last - length), last);
-            blocks.add(CompletableFuture.runAsync(() -> runBlock(part, days, recorders), executor));
+            parts.add(order.subList(Math.max(0, last - length), last));
         }
-        blocks.forEach(CompletableFuture::join);
+        return parts;
+    }
+
+    List<Draw> draws() {
+        return draws;
+    }
+
+    Shape shape() {
+        return shape;
+    }
+
+    double startTemperature() {
+        return startTemperature;
+    }
+
+    SolverSettings settings() {
+        return settings;
+    }
+
+    int layers() {
+        return layers;
     }
 
     /** Members that will take long side by side, since a block runs until its slowest member is done. */
@@ -237,60 +257,6 @@ public final class DayEnsemble {
                 - draw.normal(Uncertainty.SETTING)
                 - draw.normal(Uncertainty.CONVECTION)
                 + draw.normal(Uncertainty.WETNESS);
-    }
-
-    /** Two faces are computed only while they meet different things, and then to the end of the rest. */
-    private void runBlock(List<Integer> part, DayFor days, List<? extends DayRecorder> recorders) {
-        List<List<Stage>> perMember = part.stream().map(days::stages).toList();
-        boolean folds = perMember.stream().flatMap(List::stream).anyMatch(s -> !s.isSymmetric());
-        LayerGrid grid = grid(folds ? layers / 2 : layers);
-        List<Member> round = members(part, false);
-        List<Member> flat = folds ? members(part, true) : List.of();
-        boolean changing = settings.denaturation() instanceof KajitaniJuice;
-        LayerSolver solver = new LayerSolver(grid, round, settings);
-        for (int stage = 0; stage < perMember.get(0).size(); stage++) {
-            boolean wasFlat = solver.grid().isTwoFaced();
-            boolean isFlat = isFlat(perMember, stage, wasFlat);
-            if (isFlat && !wasFlat) {
-                solver = LayerFold.unfolded(solver, flat, settings);
-            } else if (wasFlat && !isFlat) {
-                solver = LayerFold.folded(solver, grid, round, settings);
-            }
-            List<StageInput> inputs = new ArrayList<>();
-            double biot = biot(perMember.get(0).get(stage));
-            for (int i = 0; i < part.size(); i++) {
-                Stage own = perMember.get(i).get(stage);
-                inputs.add(input(own, solver, i));
-                if (!isFlat) {
-                    solver.setConductanceFactor(i, shape.conductanceFactor(biot));
-                }
-                recorders.get(part.get(i)).beginStage(own.kind());
-            }
-            solver.run(
-                    inputs,
-                    (s, member, start, end) -> recorders.get(part.get(member)).step(s, member, start, end));
-            for (int i = 0; i < part.size(); i++) {
-                double extent = (isFlat ? flat : round).get(i).extent();
-                StageQuality quality = StageQuality.of(solver, i, extent, changing);
-                recorders.get(part.get(i)).endStage(solver, i, quality);
-            }
-        }
-    }
-
-    private static boolean isFlat(List<List<Stage>> perMember, int stage, boolean wasFlat) {
-        boolean rests = perMember.get(0).get(stage).kind().equals(CookStages.REST);
-        return wasFlat && rests
-                || perMember.stream().anyMatch(day -> !day.get(stage).isSymmetric());
-    }
-
-    private List<Member> members(List<Integer> part, boolean twoFaced) {
-        return part.stream().map(i -> member(draws.get(i), twoFaced)).toList();
-    }
-
-    private LayerGrid grid(int used) {
-        double even = 1.0 / used;
-        double outer = Math.min(even, Math.max(even / 8, OUTER_LAYER / shape.halfThickness()));
-        return LayerGrid.symmetric(shape.exponent(), used, outer);
     }
 
     /**
@@ -326,30 +292,5 @@ public final class DayEnsemble {
                 motion,
                 false,
                 Math.max(0, draw.linear(Uncertainty.JUICE, meat.juiceFactor())));
-    }
-
-    private static StageInput input(Stage stage, LayerSolver solver, int member) {
-        boolean twoFaced = solver.grid().isTwoFaced();
-        List<FaceCondition> faces = stage.faces();
-        if (twoFaced && faces.size() == 1) {
-            faces = List.of(faces.get(0), faces.get(0));
-        } else if (!twoFaced && faces.size() == 2) {
-            faces = List.of(faces.get(0));
-        }
-        double meatPerArea = solver.massPerArea(member) / faces.size();
-        List<SaltSource> sources = new ArrayList<>();
-        for (int face = 0; face < faces.size(); face++) {
-            SaltSource before = solver.source(face, member);
-            sources.add(stage.salt().perFace(meatPerArea, before, solver.reservoirStrength(face, member)));
-        }
-        return new StageInput(faces, sources, stage.duration(), stage.stop());
-    }
-
-    private double biot(Stage stage) {
-        FaceCondition face = stage.faces().get(0);
-        double between = 0.5 * (face.mediumTemperature().at(0) + startTemperature);
-        double radiant = 4 * face.emissivity() * PhysicalConstants.STEFAN_BOLTZMANN * Math.pow(between, 3);
-        double conductivity = 0.48;
-        return Math.max(1e-6, (face.coefficient().at(0) + radiant) * shape.halfThickness() / conductivity);
     }
 }

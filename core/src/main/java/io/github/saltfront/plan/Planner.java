@@ -209,7 +209,8 @@ public final class Planner {
         double first = pull;
         CompletableFuture<Optional<SolidCheck>> running =
                 CompletableFuture.supplyAsync(() -> check(stages, first), executor);
-        List<MemberDay> days = run(ensemble, salting, stages, pull);
+        HeatedDays heated = HeatedDays.of(ensemble, day(salting, stages, pull), executor);
+        List<MemberDay> days = heated.after(day(salting, stages, pull), executor);
         Optional<SolidCheck> check = PullSearch.join(running);
         for (int i = 0;
                 i < 6
@@ -217,7 +218,7 @@ public final class Planner {
                         && pull < Temperature.fromCelsius(HOTTEST_PULL);
                 i++) {
             pull += PULL_STEP;
-            days = run(ensemble, salting, stages, pull);
+            days = heated.after(day(salting, stages, pull), executor);
         }
         if (pull > first) {
             check = check(stages, pull);
@@ -296,7 +297,7 @@ public final class Planner {
                         .toArray())
                 .high();
         for (int tries = 1; ; tries++) {
-            List<MemberDay> days = run(ensemble, salting, stages.timed(time), pull);
+            List<MemberDay> days = ensemble.run(day(salting, stages.timed(time), pull), executor);
             boolean all = days.stream()
                     .allMatch(day ->
                             correction.holdFactor() * day.end(CookStages.REST).leastKill() >= 1);
@@ -332,8 +333,8 @@ public final class Planner {
                 fineness.layers());
     }
 
-    private List<MemberDay> run(DayEnsemble ensemble, Plan.SaltPlan salting, CookStages stages, double pull) {
-        return ensemble.run(SaltStages.wholeDay(request, salting, stages, pull), executor);
+    private List<DayEnsemble.StageFor> day(Plan.SaltPlan salting, CookStages stages, double pull) {
+        return SaltStages.wholeDay(request, salting, stages, pull);
     }
 
     private static SolidCheck.Correction correction(Optional<SolidCheck> check) {

@@ -27,6 +27,9 @@ final class PullSearch {
     /** Temperature that makes a hold ten times shorter, about [K]; tells where to look and decides nothing. */
     private static final double TYPICAL_Z = 6;
 
+    /** How far below the reading tried first all tries part [K]; lower ones are tried now and then. */
+    private static final double MARGIN_BELOW = 4;
+
     private final Request request;
     private final SafetyRule rule;
     private final CookStages stages;
@@ -34,6 +37,7 @@ final class PullSearch {
     private final Executor executor;
     private final Checker checker;
     private final boolean rough;
+    private Optional<Below> below = Optional.empty();
 
     /** Runs the check in three dimensions at a reading [K]. */
     @FunctionalInterface
@@ -150,6 +154,9 @@ final class PullSearch {
         return new Found(pull, byWish, wished, correction.timeFactor() * cookTimeHigh(days), required);
     }
 
+    /** A reading from which the search goes on. */
+    private record Below(double reading, HeatedDays days) {}
+
     /** A reading and what came of it. */
     private record Tried(double pull, List<MemberDay> days) {}
 
@@ -237,8 +244,17 @@ final class PullSearch {
         return !rule.allowsHold() ? Math.max(wished, minimum) : wished;
     }
 
+    /** A day to a reading; days to all readings above one have the way to it in common, which is gone once. */
     private List<MemberDay> run(double pull) {
-        return ensemble.run(stages.through(pull, SaltExchange.NONE), executor);
+        if (stages.isBath()) {
+            return ensemble.run(stages.through(pull, SaltExchange.NONE), executor);
+        }
+        if (below.isEmpty() || pull < below.get().reading()) {
+            double reading = pull - MARGIN_BELOW;
+            HeatedDays days = HeatedDays.of(ensemble, stages.through(reading, SaltExchange.NONE), executor);
+            below = Optional.of(new Below(reading, days));
+        }
+        return below.get().days().after(stages.through(pull, SaltExchange.NONE), executor);
     }
 
     private void requireReached(List<MemberDay> days, double pull) {

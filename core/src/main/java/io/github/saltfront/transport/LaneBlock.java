@@ -172,6 +172,34 @@ final class LaneBlock {
         stageTime = new double[lanes];
     }
 
+    /** Takes over the state of a block of the same members in the same grid. */
+    void takeState(LaneBlock from) {
+        Rows.copy(from.enthalpy, enthalpy);
+        Rows.copy(from.temperature, temperature);
+        Rows.copy(from.capacity, capacity);
+        Rows.copy(from.water, water);
+        Rows.copy(from.slotSalt, slotSalt);
+        Rows.copy(from.expelled, expelled);
+        for (int k = 0; k < kill.length; k++) {
+            Rows.copy(from.kill[k], kill[k]);
+        }
+        for (int r = 0; r < extents.length; r++) {
+            Rows.copy(from.extents[r], extents[r]);
+        }
+        Rows.copy(from.reservoirWater, reservoirWater);
+        Rows.copy(from.juiceRate, juiceRate);
+        Rows.copy(from.unfed, unfed);
+        Rows.copy(from.feedTime, feedTime);
+        Rows.copy(from.filmWater, filmWater);
+        Rows.copy(from.filmSalt, filmSalt);
+        Rows.copy(from.heatIn, heatIn);
+        Rows.copy(from.evaporated, evaporated);
+        Rows.copy(from.boiled, boiled);
+        Rows.copy(
+                new double[][] {from.perExtent, from.dripWater, from.dripSalt, from.dripEnthalpy, from.stageTime},
+                new double[][] {perExtent, dripWater, dripSalt, dripEnthalpy, stageTime});
+    }
+
     /** Edge index of a face: the last edge for the first face, edge 0 for the second. */
     int faceEdge(int face) {
         return face == 0 ? cells : 0;

@@ -4,6 +4,7 @@ import io.github.saltfront.numerics.ConvergenceException;
 import io.github.saltfront.numerics.RosenbrockW;
 import io.github.saltfront.shape.LayerGrid;
 import io.github.saltfront.units.Checks;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
@@ -38,6 +39,11 @@ public final class LayerSolver extends LayerState {
     private final boolean[] located;
 
     private final double[] duration;
+
+    /** The step that went beyond an event before it was located; none if zero [s]. */
+    private final double[] overshoot;
+
+    private final List<Member> ownMembers;
     final int[] steps;
     final int[] rejected;
     private List<StageInput> inputs = List.of();
@@ -57,6 +63,8 @@ public final class LayerSolver extends LayerState {
         stopped = new boolean[lanes];
         located = new boolean[lanes];
         duration = new double[lanes];
+        overshoot = new double[lanes];
+        ownMembers = List.copyOf(members);
         steps = new int[lanes];
         rejected = new int[lanes];
     }
@@ -88,15 +96,75 @@ public final class LayerSolver extends LayerState {
         }
         stepper.begin(inputs);
         refreshConductances();
+        for (int l = 0; l < lanes; l++) {
+            block.stageTime[l] = 0;
+            duration[l] = inputs.get(l).duration();
+            proposed[l] = Math.min(initialStep(l), settings.longestStep());
+            overshoot[l] = 0;
+        }
+        advance(sink);
+    }
+
+    /**
+     * Goes on with the stage that ran last, for members that their stop rule ended, with other rules: from a lower reading to a
+     * higher one. Nothing is filled or dosed anew.
+     *
+     * @param stops the new stop rules, one a member; a rule that is fulfilled already ends the stage where it is
+     * @param sink sees every accepted step
+     * @throws ConvergenceException if a step below 1 ns or more than a million steps would be needed
+     */
+    public void goOn(List<StopRule> stops, StepSink sink) {
+        Checks.require(
+                stops.size() == inputs.size(),
+                "going on needs a stage that ran and one stop rule a member: expected " + inputs.size() + ", got "
+                        + stops.size() + ".");
+        List<StageInput> later = new ArrayList<>();
+        for (int l = 0; l < lanes; l++) {
+            StageInput input = inputs.get(l);
+            later.add(new StageInput(input.faces(), input.sources(), input.duration(), stops.get(l)));
+            proposed[l] = Math.max(proposed[l], overshoot[l]);
+            overshoot[l] = 0;
+        }
+        inputs = List.copyOf(later);
+        advance(sink);
+    }
+
+    /**
+     * Returns a solver in the same state, that goes on by itself. At the first step of a face with radiation or evaporation it may
+     * differ in the last bits, as its iteration starts from another place.
+     *
+     * @return a copy
+     * @throws IllegalArgumentException if no stage has run
+     */
+    public LayerSolver copy() {
+        Checks.require(!inputs.isEmpty(), "a solver is copied after a stage has run.");
+        LayerSolver copy = new LayerSolver(grid, ownMembers, settings);
+        copy.inputs = inputs;
+        copy.stepper.begin(inputs);
+        copy.block.takeState(block);
+        double[] same = new double[lanes];
+        Arrays.fill(same, 1);
+        copy.balance.takeOver(balance, same);
+        for (int l = 0; l < lanes; l++) {
+            copy.proposed[l] = proposed[l];
+            copy.stopped[l] = stopped[l];
+            copy.duration[l] = duration[l];
+            copy.overshoot[l] = overshoot[l];
+            copy.steps[l] = steps[l];
+            copy.rejected[l] = rejected[l];
+        }
+        copy.stepper.heat.refreshConstantConductances();
+        copy.refreshConductances();
+        return copy;
+    }
+
+    private void advance(StepSink sink) {
         balance.beginStage();
         int running = 0;
         for (int l = 0; l < lanes; l++) {
-            block.stageTime[l] = 0;
             located[l] = false;
-            duration[l] = inputs.get(l).duration();
             stopped[l] = eventValue(l, block.temperature, block.water, block.slotSalt, false) >= 0;
-            active[l] = duration[l] > 0 && !stopped[l];
-            proposed[l] = Math.min(initialStep(l), settings.longestStep());
+            active[l] = block.stageTime[l] < duration[l] && !stopped[l];
             step[l] = 1;
             running += active[l] ? 1 : 0;
         }
@@ -190,6 +258,7 @@ public final class LayerSolver extends LayerState {
         if (beyond > eventTolerance(lane) && step[lane] > 1e-6) {
             rejected[lane]++;
             proposed[lane] = step[lane] * eventTheta(lane, beyond);
+            overshoot[lane] = located[lane] ? overshoot[lane] : step[lane];
             located[lane] = true;
             return false;
         }
