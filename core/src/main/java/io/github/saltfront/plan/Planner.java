@@ -99,7 +99,9 @@ public final class Planner {
      */
     public static SolverSettings settings(SafetyRule rule) {
         HoldTable table = rule.holdTable();
-        return SolverSettings.DEFAULT.withTolerances(0.05, 1e-4).withKinetics(table::rate, new KajitaniJuice());
+        return SolverSettings.DEFAULT
+                .withTolerances(Fineness.WHOLE.tolerance(), 1e-4)
+                .withKinetics(table::rate, new KajitaniJuice());
     }
 
     /**
@@ -248,8 +250,7 @@ public final class Planner {
     private Plan.SaltPlan salting(double heatAndRest) {
         return before.filter(plan -> isSaltedAsBefore(plan, heatAndRest))
                 .map(Plan::salting)
-                .orElseGet(
-                        () -> new SaltChooser(request, executor, seed, heatAndRest, fineness.saltMembers()).choose());
+                .orElseGet(() -> new SaltChooser(request, executor, seed, heatAndRest, fineness).choose());
     }
 
     /** Whether all that salting hangs on is as in the plan before, and there is still time for it. */

@@ -42,10 +42,10 @@ final class SaltChooser {
     private final List<Plan.Reason> reasons = new ArrayList<>();
 
     SaltChooser(Request request, Executor executor, long seed, double cookAndRest) {
-        this(request, executor, seed, cookAndRest, Fineness.WHOLE.saltMembers());
+        this(request, executor, seed, cookAndRest, Fineness.WHOLE);
     }
 
-    SaltChooser(Request request, Executor executor, long seed, double cookAndRest, int members) {
+    SaltChooser(Request request, Executor executor, long seed, double cookAndRest, Fineness fineness) {
         this.request = request;
         available = request.timing()
                 .serve()
@@ -64,7 +64,7 @@ final class SaltChooser {
         taste = usual.times(target / usual.typical());
         nights = new Nights(request, cookAndRest);
         setting = new BathSetting(request);
-        search = new SoakSearch(request, executor, seed, taste, members);
+        search = new SoakSearch(request, executor, seed, taste, fineness);
     }
 
     private static boolean isMoist(Request request) {

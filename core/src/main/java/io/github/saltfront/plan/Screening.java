@@ -12,17 +12,7 @@ import java.util.function.ToDoubleFunction;
 
 /** Tries ways on a few members, each with the same luck in every way, in layers and without the check in three dimensions. */
 final class Screening {
-    /** Members that ways are tried on. */
-    private static final int MEMBERS = 8;
-
-    /**
-     * Layers that ways are tried in. Against whole plans of the examples weights then err by up to 0.012, salt by 3 %, and readings by 1
-     * K, in one by 3 K; all ways err alike.
-     */
-    private static final int LAYERS = 14;
-
-    /** Tolerance of a step [K]. */
-    private static final double TOLERANCE = 0.5;
+    private static final Fineness FINENESS = Fineness.SCREENING;
 
     /** Share of members that may be too salty [-]. */
     private static final double TOO_SALTY_SHARE = SoakSearch.TOO_SALTY_SHARE;
@@ -64,9 +54,9 @@ final class Screening {
         this.seed = seed;
         rule = Planner.rule(request);
         settings = SolverSettings.DEFAULT
-                .withTolerances(TOLERANCE, 1e-3)
+                .withTolerances(FINENESS.tolerance(), 1e-3)
                 .withKinetics(rule.holdTable()::rate, new KajitaniJuice());
-        draws = Draw.ensemble(MEMBERS, seed + 3);
+        draws = Draw.ensemble(FINENESS.members(), seed + 3);
     }
 
     /** The reading at which to take it out, if the heat gets there safely. */
@@ -86,8 +76,7 @@ final class Screening {
     Tried<Plan.SaltPlan> salting(Way.Salting salting) {
         Request way = Way.with(request, salting);
         try {
-            Plan.SaltPlan plan =
-                    new SaltChooser(unhurried(way), Runnable::run, seed, 0, Fineness.WHOLE.searchMembers()).choose();
+            Plan.SaltPlan plan = new SaltChooser(unhurried(way), Runnable::run, seed, 0, FINENESS).choose();
             boolean asked = plan.treatment() == salting.treatment();
             return asked ? Tried.kept(plan) : Tried.out(PlanSearch.Dropped.BEYOND_THE_KITCHEN);
         } catch (PlanningException e) {
@@ -182,7 +171,12 @@ final class Screening {
 
     private DayEnsemble ensemble(Request way) {
         return new DayEnsemble(
-                way.food().meat(), way.food().shape(), way.food().startTemperature(), draws, settings, LAYERS);
+                way.food().meat(),
+                way.food().shape(),
+                way.food().startTemperature(),
+                draws,
+                settings,
+                FINENESS.layers());
     }
 
     private static double heatTime(MemberDay day) {

@@ -36,11 +36,11 @@ final class SoakSearch {
     private final Executor executor;
     private final long seed;
     private final Band taste;
-    private final int members;
+    private final Fineness fineness;
 
-    /** Searches on a number of members: {@link #MEMBERS} for a plan, fewer to compare ways. */
-    SoakSearch(Request request, Executor executor, long seed, Band taste, int members) {
-        this.members = members;
+    /** Searches as finely as is asked for. */
+    SoakSearch(Request request, Executor executor, long seed, Band taste, Fineness fineness) {
+        this.fineness = fineness;
         this.request = request;
         this.executor = executor;
         this.seed = seed;
@@ -82,8 +82,7 @@ final class SoakSearch {
 
     /** The same on few members, for a bath that is only told of. */
     Found matchedRoughly(Bath bath) {
-        return matched(ensemble(Fineness.WHOLE.searchMembers(), seed)
-                .saltCurves(List.of(SaltStages.soak(request, bath, LONGEST)), executor));
+        return matched(ensemble(few(), seed).saltCurves(List.of(SaltStages.soak(request, bath, LONGEST)), executor));
     }
 
     private Found matched(List<SaltCurve> curves) {
@@ -100,7 +99,8 @@ final class SoakSearch {
     }
 
     private List<SaltCurve> run(Bath bath) {
-        return ensemble(members, seed).saltCurves(List.of(SaltStages.soak(request, bath, LONGEST)), executor);
+        return ensemble(fineness.saltMembers(), seed)
+                .saltCurves(List.of(SaltStages.soak(request, bath, LONGEST)), executor);
     }
 
     private boolean isSure(List<SaltCurve> curves) {
@@ -118,7 +118,7 @@ final class SoakSearch {
      * proportional to the strength, so that strengths scaled by what is missing settle in a few runs.
      */
     double strengthFor(double time, BathMixer mixer) {
-        DayEnsemble few = ensemble(Fineness.WHOLE.searchMembers(), seed + 2);
+        DayEnsemble few = ensemble(few(), seed + 2);
         double start = request.food().meat().nativeSalt();
         double strength = SaltChooser.USUAL_STRENGTH;
         for (int i = 0; i < MOST_TRIES; i++) {
@@ -137,7 +137,7 @@ final class SoakSearch {
 
     /** Mean salt after lying with dry salt for a time. */
     Interval dry(double salt, double time) {
-        DayEnsemble few = ensemble(Fineness.WHOLE.searchMembers(), seed + 2);
+        DayEnsemble few = ensemble(few(), seed + 2);
         return at(few.saltCurves(List.of(SaltStages.drySalt(request, salt, time)), executor), time);
     }
 
@@ -151,7 +151,12 @@ final class SoakSearch {
                 request.food().shape(),
                 request.food().startTemperature(),
                 Draw.ensemble(members, memberSeed),
-                SolverSettings.DEFAULT.withTolerances(0.2, 1e-4));
+                SolverSettings.DEFAULT.withTolerances(0.2, 1e-4),
+                fineness.layers());
+    }
+
+    private int few() {
+        return Math.min(Fineness.WHOLE.searchMembers(), fineness.saltMembers());
     }
 
     /** First time on a grid at which a quantile of the ensemble's mean salt reaches a level [s]. */
