@@ -15,11 +15,18 @@ final class Kinetics {
     /** Change of a cell's temperature in one step above which the next one is made shorter [K]. */
     private static final double LARGEST_CHANGE = 4;
 
+    /** Juice of a step that may come unexpectedly, by the error of its temperatures that is tolerated [kg/(m2.K)]. */
+    private static final double MISS_PER_KELVIN = 0.005;
+
+    /** Least factor on a step for that reason [-]. */
+    private static final double LEAST_FACTOR = 0.3;
+
     /** Water that juice may not take from a cell, of what it holds [-]; keeps the state physical for any kinetics. */
     private static final double KEPT_WATER = 0.1;
 
     private final LaneBlock block;
     private final List<DoubleUnaryOperator> killRates;
+    private final double largestMiss;
     private final Denaturation denaturation;
     private final boolean killing;
     private final boolean changing;
@@ -36,6 +43,7 @@ final class Kinetics {
     Kinetics(LaneBlock block, SolverSettings settings) {
         this.block = block;
         killRates = settings.killRates();
+        largestMiss = MISS_PER_KELVIN * settings.temperatureTolerance();
         denaturation = settings.denaturation();
         killing = !killRates.isEmpty();
         changing = denaturation.reactions() > 0;
@@ -195,6 +203,15 @@ final class Kinetics {
             drip(f, lane);
         }
         return any;
+    }
+
+    /** Factor on the next step so that the juice of one is about what those before let expect. */
+    double juiceFactor(int lane) {
+        double miss = 0;
+        for (double[] face : block.juiceMiss) {
+            miss = Math.max(miss, face[lane]);
+        }
+        return miss > largestMiss ? Math.max(LEAST_FACTOR, Math.sqrt(largestMiss / miss)) : 1;
     }
 
     private boolean expelFrom(int cell, int lane) {

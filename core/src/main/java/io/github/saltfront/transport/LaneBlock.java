@@ -71,6 +71,9 @@ final class LaneBlock {
     /** Rate at which juice is expelled to each face, from the last steps [kg/(m2.s)]. */
     final double[][] juiceRate;
 
+    /** By how much the juice of the last step was not what the steps before let expect [kg/m2]. */
+    final double[][] juiceMiss;
+
     /** Juice that has come to each face beyond what its film was fed; negative where more was fed [kg/m2]. */
     final double[][] unfed;
 
@@ -159,6 +162,7 @@ final class LaneBlock {
         }
         reservoirWater = Rows.of(faces, lanes);
         juiceRate = Rows.of(faces, lanes);
+        juiceMiss = Rows.of(faces, lanes);
         unfed = Rows.of(faces, lanes);
         feedTime = Rows.of(faces, lanes);
         filmWater = Rows.of(faces, lanes);
@@ -296,6 +300,7 @@ final class LaneBlock {
     /** Takes the juice that a step [s] has brought to a face [kg/m2]; in steps much shorter than those before, little changes. */
     void takeJuice(int face, int lane, double juice, double step) {
         double time = Math.max(step, KEPT_FEED_TIME * feedTime[face][lane]);
+        juiceMiss[face][lane] = Math.abs(juice - juiceRate[face][lane] * step);
         juiceRate[face][lane] += (juice - juiceRate[face][lane] * step) / time;
         unfed[face][lane] += juice;
         feedTime[face][lane] = time;

@@ -339,7 +339,10 @@ public final class LayerSolver extends LayerState {
                 if (active[l] && hasJumped(l, block.stageTime[l])) {
                     proposed[l] = Math.min(proposed[l], AFTER_JUMP * initialStep(l));
                 }
-                juice |= kinetics.changesComposition() && kinetics.expelJuice(l, step[l]);
+                if (kinetics.changesComposition() && kinetics.expelJuice(l, step[l])) {
+                    juice = true;
+                    proposed[l] *= kinetics.juiceFactor(l);
+                }
             }
         }
         if (juice) {
