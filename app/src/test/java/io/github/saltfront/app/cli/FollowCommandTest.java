@@ -77,7 +77,7 @@ class FollowCommandTest {
         CommandRun told = CommandRun.of("follow", steak, LOG, "--heat", "75min=2");
         assertThat(told.code()).as(told.err()).isZero();
         assertThat(told.out())
-                .contains("AFTER 1 h 22 min")
+                .contains("AFTER 1 h 21 min")
                 .isNotEqualTo(CommandRun.of("follow", steak, LOG).out());
         CommandRun wrong = CommandRun.of("follow", steak, LOG, "--heat", "6min=7");
         assertThat(wrong.code()).isNotZero();
