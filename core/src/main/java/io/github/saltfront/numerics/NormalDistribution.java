@@ -41,6 +41,25 @@ public final class NormalDistribution {
      */
     public static double quantile(double probability) {
         Checks.requireInRange("probability", probability, 1e-9, 1 - 1e-9, "-");
-        return Roots.find(x -> cumulative(x) - probability, -6, 6, 1e-10);
+        double x = probability < 0.5 ? -upperQuantile(probability) : upperQuantile(1 - probability);
+        for (int i = 0; i < 2; i++) {
+            double density = Math.exp(-0.5 * x * x) / ROOT_TWO_PI;
+            double step = (cumulative(x) - probability) / density;
+            x -= step / (1 + 0.5 * x * step);
+        }
+        return x;
+    }
+
+    /**
+     * The value that is exceeded with a probability up to one half, to 4.5e-4: where the two steps of third order begin.
+     *
+     * @see "Abramowitz, Stegun 1964, Handbook of Mathematical Functions, formula 26.2.23; from memory, and what comes out after the
+     *     steps does not hang on its digits"
+     */
+    private static double upperQuantile(double tail) {
+        double t = Math.sqrt(-2 * Math.log(tail));
+        double above = 2.515517 + t * (0.802853 + t * 0.010328);
+        double below = 1 + t * (1.432788 + t * (0.189269 + t * 0.001308));
+        return t - above / below;
     }
 }

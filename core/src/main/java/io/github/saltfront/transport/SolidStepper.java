@@ -1,6 +1,7 @@
 package io.github.saltfront.transport;
 
 import io.github.saltfront.numerics.RosenbrockW;
+import java.util.Arrays;
 
 /**
  * Advances a three-dimensional piece by one attempted step of ROS34PW2. The approximate Jacobian keeps conduction between
@@ -39,6 +40,10 @@ final class SolidStepper {
     final double[] startSurface;
 
     private final double[] patchSurface;
+
+    /** Temperature within at which that of each patch was found; NaN before the first evaluation of a stage. */
+    private final double[] patchInner;
+
     private FaceCondition[] conditions = new FaceCondition[0];
     private double[] stageSalt;
     private boolean moving;
@@ -70,11 +75,13 @@ final class SolidStepper {
         evaporation = new double[lines.patches];
         startSurface = new double[lines.patches];
         patchSurface = new double[lines.patches];
+        patchInner = new double[lines.patches];
     }
 
     void begin(StageInput input) {
         conditions = input.faces().toArray(new FaceCondition[0]);
         lastStep = 0;
+        Arrays.fill(patchInner, SurfaceBalance.NO_GUESS);
         salt.begin(input);
         moving = !state.isUniform();
         for (SaltSource source : input.sources()) {
@@ -150,7 +157,10 @@ final class SolidStepper {
         if (condition.isDrying()) {
             activity = SurfaceBalance.waterActivity(state.water[c], stageSalt[c]);
         }
-        solveSurface(p, condition, time, heat.temperature, activity);
+        double inner = lines.atPatch(heat.temperature, p);
+        double byInner = 1 + slope[p] * lines.patchDistance[p] / heat.conductivity[c];
+        solveSurface(p, condition, time, inner, activity, patchSurface[p] + byInner * (inner - patchInner[p]));
+        patchInner[p] = inner;
         patchSurface[p] = surface.surface;
         flux[p] = surface.flux;
         slope[p] = surface.slope;
@@ -160,9 +170,13 @@ final class SolidStepper {
 
     /** Solves the surface balance over a patch; the result is in {@link #surface}. */
     void solveSurface(int p, FaceCondition condition, double time, double[] temperature, double activity) {
-        double inner = lines.atPatch(temperature, p);
+        solveSurface(p, condition, time, lines.atPatch(temperature, p), activity, SurfaceBalance.NO_GUESS);
+    }
+
+    private void solveSurface(
+            int p, FaceCondition condition, double time, double inner, double activity, double guess) {
         double conductance = heat.conductivity[lines.patchCell[p]] / lines.patchDistance[p];
-        surface.solve(condition, time, inner, conductance, activity);
+        surface.solve(condition, time, inner, conductance, activity, guess);
     }
 
     /** Sets the surface temperature of each patch in degrees Celsius from the temperatures of the cells at a time. */
