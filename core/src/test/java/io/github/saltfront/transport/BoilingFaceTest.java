@@ -3,8 +3,6 @@ package io.github.saltfront.transport;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import io.github.saltfront.matter.Composition;
-import io.github.saltfront.quality.KajitaniJuice;
 import io.github.saltfront.shape.LayerGrid;
 import io.github.saltfront.units.Temperature;
 import java.util.List;
@@ -12,7 +10,6 @@ import org.junit.jupiter.api.Test;
 
 /** A piece that is turned in a pan: what boils off couples heat and water at the face, which must not cost steps or accuracy. */
 class BoilingFaceTest {
-    private static final Composition MEAT = new Composition(0.72, 0.215, 0.05, 0.005, 0.01);
     private static final double BOILING = Temperature.fromCelsius(100);
     private static final double TURN = 120;
     private static final int TURNS = 6;
@@ -27,17 +24,10 @@ class BoilingFaceTest {
 
     /** Salted meat of 30 mm, turned every two minutes in a pan at 220 degrees Celsius. */
     private static LayerSolver panned(double temperatureTolerance, double saltTolerance, StepSink sink) {
-        Member member = new Member(
-                0.03,
-                1,
-                new InitialState(Temperature.fromCelsius(4), MEAT.waterPerSolids(), 0.02),
-                MeatHeat.of(MEAT),
-                new SaltProperties(3e-10, 25_000, 0.95, 1, 0),
-                false);
-        SolverSettings settings = SolverSettings.DEFAULT
-                .withTolerances(temperatureTolerance, saltTolerance)
-                .withKinetics(kelvin -> Math.pow(10, (kelvin - 333) / 6) / 60, new KajitaniJuice());
-        LayerSolver solver = new LayerSolver(LayerGrid.twoFaced(40, 0.005), List.of(member), settings);
+        LayerSolver solver = new LayerSolver(
+                LayerGrid.twoFaced(40, 0.005),
+                List.of(SaltedMeat.member(0.03)),
+                SaltedMeat.settings(temperatureTolerance, saltTolerance));
         StageInput stage = new StageInput(
                 List.of(face(220, 40, 300, 10), face(40, 220, 10, 300)),
                 List.of(SaltSource.NONE, SaltSource.NONE),

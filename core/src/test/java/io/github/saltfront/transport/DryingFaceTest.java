@@ -3,8 +3,6 @@ package io.github.saltfront.transport;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import io.github.saltfront.matter.Composition;
-import io.github.saltfront.quality.KajitaniJuice;
 import io.github.saltfront.shape.LayerGrid;
 import io.github.saltfront.units.Temperature;
 import java.util.List;
@@ -17,7 +15,6 @@ import org.junit.jupiter.params.provider.CsvSource;
  * steps or accuracy. Invented meat; every figure is compared with one of the same equations.
  */
 class DryingFaceTest {
-    private static final Composition MEAT = new Composition(0.72, 0.215, 0.05, 0.005, 0.01);
     private static final double HOUR = 3600;
 
     private static FaceCondition oven(double celsius, double coefficient) {
@@ -32,17 +29,10 @@ class DryingFaceTest {
     }
 
     private static LayerSolver solver(double temperatureTolerance, double saltTolerance) {
-        Member member = new Member(
-                0.015,
-                1,
-                new InitialState(Temperature.fromCelsius(4), MEAT.waterPerSolids(), 0.02),
-                MeatHeat.of(MEAT),
-                new SaltProperties(3e-10, 25_000, 0.95, 1, 0),
-                false);
-        SolverSettings settings = SolverSettings.DEFAULT
-                .withTolerances(temperatureTolerance, saltTolerance)
-                .withKinetics(kelvin -> Math.pow(10, (kelvin - 333) / 6) / 60, new KajitaniJuice());
-        return new LayerSolver(LayerGrid.symmetric(0, 32, 0.01), List.of(member), settings);
+        return new LayerSolver(
+                LayerGrid.symmetric(0, 32, 0.01),
+                List.of(SaltedMeat.member(0.015)),
+                SaltedMeat.settings(temperatureTolerance, saltTolerance));
     }
 
     /** Meat of 30 mm, salted, an hour in a fan oven at 175 degrees Celsius, then ten minutes on the bench. */
